@@ -1,0 +1,16 @@
+/**
+ * Guards, root finding and constants shared by every floor. Private: not in the package's exports.
+ *
+ * @module
+ */
+export { findRoot, type Root } from "./find-root.ts";
+export { STANDARD_GRAVITY } from "./gravity.ts";
+export {
+  requireBoolean,
+  requireList,
+  requireObject,
+  requireOneOf,
+  requirePositive,
+  requireWhole,
+  requireWithin,
+} from "./guards.ts";
