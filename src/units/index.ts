@@ -104,6 +104,7 @@ export {
   wattHours,
 } from "./energy.ts";
 export { type Force, inKilonewtons, inNewtons, inPoundsForce, kilonewtons, newtons, poundsForce } from "./force.ts";
+export { type FormatOptions, format, type UnitSymbols } from "./format.ts";
 export {
   type Frequency,
   hertz,
@@ -262,6 +263,37 @@ export {
   type Temperature,
   type TemperatureDifference,
 } from "./temperature.ts";
+export { parseAbsolutePressure } from "./texts/absolute-pressure.ts";
+export { parseApparentPower } from "./texts/apparent-power.ts";
+export { parseArea } from "./texts/area.ts";
+export { parseConcentration } from "./texts/concentration.ts";
+export { parseCurrent } from "./texts/current.ts";
+export { parseDensity } from "./texts/density.ts";
+export { parseDuration } from "./texts/duration.ts";
+export { parseDynamicViscosity } from "./texts/dynamic-viscosity.ts";
+export { parseEnergy } from "./texts/energy.ts";
+export { parseForce } from "./texts/force.ts";
+export { parseFrequency } from "./texts/frequency.ts";
+export { parsePressure } from "./texts/gauge-pressure.ts";
+export { parseKinematicViscosity } from "./texts/kinematic-viscosity.ts";
+export { parseLength } from "./texts/length.ts";
+export { parseMass } from "./texts/mass.ts";
+export { parseMassPerLength } from "./texts/mass-per-length.ts";
+export { parseModulus } from "./texts/modulus.ts";
+export { parsePower } from "./texts/power.ts";
+export { parsePressureDifference } from "./texts/pressure-difference.ts";
+export { parseRatio } from "./texts/ratio.ts";
+export { parseResistance } from "./texts/resistance.ts";
+export { parseResistancePerLength } from "./texts/resistance-per-length.ts";
+export { parseTemperature } from "./texts/temperature.ts";
+export { parseTemperatureDifference } from "./texts/temperature-difference.ts";
+export { parseThermalConductivity } from "./texts/thermal-conductivity.ts";
+export { parseTorque } from "./texts/torque.ts";
+export { parseTransmissivity } from "./texts/transmissivity.ts";
+export { parseVelocity } from "./texts/velocity.ts";
+export { parseVoltage } from "./texts/voltage.ts";
+export { parseVolume } from "./texts/volume.ts";
+export { parseFlow } from "./texts/volume-flow.ts";
 export {
   btuPerHourFootDegreeF,
   inBtuPerHourFootDegreeF,
