@@ -14,3 +14,4 @@ export {
   requireWhole,
   requireWithin,
 } from "./guards.ts";
+export { type CubicLine, cubicSlope, cubicValue, monotoneCubic } from "./monotone-cubic.ts";

@@ -1,0 +1,89 @@
+/**
+ * A smooth curve through points that never overshoots them: piecewise cubics with limited three-point slopes.
+ *
+ * The slope at a point is that of the parabola through it and its neighbours, cut back to three times the flatter of
+ * the two chords beside it, and to zero where the points turn. Within that limit a cubic piece is monotone between
+ * its ends (`fritsch-carlson-1980`; the limit on three-point slopes is `hyman-1983`'s), so the curve rises and falls
+ * only where its points do. Points of a parabola that opens from its vertex outwards are reproduced exactly.
+ *
+ * @module
+ */
+
+/** A cubic through points: their abscissas (strictly ascending), values and slopes. Plain data. */
+export interface CubicLine {
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+  readonly slope: readonly number[];
+}
+
+/** The line through points with strictly ascending `x`; two or more of them. Private: trusts its caller to have checked. */
+export function monotoneCubic(x: readonly number[], y: readonly number[]): CubicLine {
+  const last = x.length - 1;
+  const width = (i: number): number => at(x, i + 1) - at(x, i);
+  const chord = (i: number): number => (at(y, i + 1) - at(y, i)) / width(i);
+  const slope = x.map((_, i) => {
+    if (last === 1) return chord(0);
+    if (i === 0) return limitedEnd(width(0), width(1), chord(0), chord(1));
+    if (i === last) return limitedEnd(width(last - 1), width(last - 2), chord(last - 1), chord(last - 2));
+    const before = chord(i - 1);
+    const after = chord(i);
+    if (!(before * after > 0)) return 0;
+    const parabola = (width(i) * before + width(i - 1) * after) / (width(i - 1) + width(i));
+    return limited(parabola, Math.min(Math.abs(before), Math.abs(after)));
+  });
+  return { x, y, slope };
+}
+
+/** The value of a line at `at`, which must lie between its first and last abscissa. */
+export function cubicValue(line: CubicLine, position: number): number {
+  const i = pieceAt(line.x, position);
+  const x0 = at(line.x, i);
+  const h = at(line.x, i + 1) - x0;
+  const t = position - x0;
+  const y0 = at(line.y, i);
+  const [c2, c3] = coefficients(line, i, h);
+  const value = y0 + t * (at(line.slope, i) + t * (c2 + t * c3));
+  // The last point is met to the bit, and rounding never carries the value outside the piece it belongs to.
+  const y1 = at(line.y, i + 1);
+  if (position === at(line.x, i + 1)) return y1;
+  return Math.min(Math.max(value, Math.min(y0, y1)), Math.max(y0, y1));
+}
+
+/** The derivative of a line at `at`, which must lie between its first and last abscissa. */
+export function cubicSlope(line: CubicLine, position: number): number {
+  const i = pieceAt(line.x, position);
+  const x0 = at(line.x, i);
+  const h = at(line.x, i + 1) - x0;
+  const t = position - x0;
+  const [c2, c3] = coefficients(line, i, h);
+  return at(line.slope, i) + t * (2 * c2 + t * 3 * c3);
+}
+
+function coefficients(line: CubicLine, i: number, h: number): readonly [c2: number, c3: number] {
+  const chord = (at(line.y, i + 1) - at(line.y, i)) / h;
+  const d0 = at(line.slope, i);
+  const d1 = at(line.slope, i + 1);
+  return [(3 * chord - 2 * d0 - d1) / h, (d0 + d1 - 2 * chord) / (h * h)];
+}
+
+/** The piece a position lies in: curves have a handful of points, so a plain walk is quickest. */
+function pieceAt(x: readonly number[], position: number): number {
+  let i = 0;
+  while (i < x.length - 2 && position >= at(x, i + 1)) i++;
+  return i;
+}
+
+/** The three-point slope at an end, kept to the sense of the end's own chord and to three times it. */
+function limitedEnd(near: number, far: number, chord: number, next: number): number {
+  const parabola = chord + (near * (chord - next)) / (near + far);
+  return parabola * chord > 0 ? limited(parabola, Math.abs(chord)) : 0;
+}
+
+function limited(slope: number, flattest: number): number {
+  return Math.sign(slope) * Math.min(Math.abs(slope), 3 * flattest);
+}
+
+/** Indexing that the callers' loops keep inside the list. */
+function at(list: readonly number[], i: number): number {
+  return list[i] as number;
+}
