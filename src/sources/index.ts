@@ -3,4 +3,7 @@
  *
  * @module
  */
+export { bibliography, findSource } from "./bibliography.ts";
+export type { Caution } from "./caution.ts";
+export { citeAsBibtex, citeAsText } from "./cite.ts";
 export type { Source, SourceName } from "./source.ts";
