@@ -14,6 +14,7 @@ const SIBLINGS = {
   // The guards throw the error that units defines; units formats with the guards.
   numeric: ["units"],
   units: ["numeric"],
+  sources: ["units", "numeric"],
   head: ["pipe"],
   fittings: ["pipe"],
   motor: ["conductor"],

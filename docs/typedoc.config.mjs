@@ -1,0 +1,51 @@
+// @ts-check
+import { readFileSync } from "node:fs";
+import katex from "katex";
+import markdownItKatex from "@vscode/markdown-it-katex";
+
+/** Equations that do not parse must fail the build; the Markdown plugin would print them in red and go on. */
+let badEquations = 0;
+const strictKatex = {
+  ...katex,
+  renderToString: (/** @type {string} */ tex, /** @type {object} */ options) => {
+    try {
+      return katex.renderToString(tex, { ...options, throwOnError: true });
+    } catch (error) {
+      badEquations++;
+      console.error(`equation: ${tex}\n${error}`);
+      throw error;
+    }
+  },
+};
+process.on("exit", () => {
+  if (badEquations > 0) process.exitCode = 1;
+});
+
+const { exports } = JSON.parse(readFileSync("package.json", "utf8"));
+const modules = Object.keys(exports).filter((key) => key.startsWith("./") && !key.endsWith(".json"));
+
+/** @type {Partial<import("typedoc").TypeDocOptions>} */
+export default {
+  name: "risingmain",
+  entryPoints: modules.map((key) => `../src/${key.slice(2)}/index.ts`),
+  tsconfig: "../tsconfig.json",
+  out: "site",
+  readme: "../README.md",
+  projectDocuments: ["guides/*.md", "examples/*.md", "verification.md"],
+  customCss: "assets/site.css",
+  plugin: ["./typedoc-plugin.mjs"],
+  excludeInternal: true,
+  excludePrivate: true,
+  disableSources: true,
+  githubPages: false,
+  searchInComments: true,
+  searchInDocuments: true,
+  treatWarningsAsErrors: true,
+  treatValidationWarningsAsErrors: true,
+  blockTags: ["@param", "@returns", "@throws", "@remarks", "@example", "@module", "@source", "@defaultValue", "@see", "@typeParam", "@deprecated"],
+  validation: { notExported: true, invalidLink: true, invalidPath: true, notDocumented: true },
+  requiredToBeDocumented: ["Module", "Variable", "Function", "Class", "Interface", "Property", "Method", "TypeAlias"],
+  markdownItLoader: (/** @type {any} */ parser) => {
+    parser.use(/** @type {any} */ (markdownItKatex).default ?? markdownItKatex, { katex: strictKatex, output: "mathml", strict: "error" });
+  },
+};

@@ -1,0 +1,48 @@
+/**
+ * All records of the bibliography, and the way to one of them.
+ *
+ * @module
+ */
+import { InputError } from "../units/input-error.ts";
+import { headSources } from "./records/head.ts";
+import { unitsSources } from "./records/units.ts";
+import { waterSources } from "./records/water.ts";
+import type { Source } from "./source.ts";
+
+/**
+ * Every source the library names, ordered by id.
+ *
+ * @returns the records, as CSL-JSON items
+ * @source derived: the records of the modules, put together
+ *
+ * @example
+ * ```ts
+ * import { bibliography } from "risingmain/sources";
+ *
+ * bibliography().some(({ id }) => id === "nist-sp811"); // => true
+ * ```
+ */
+export function bibliography(): readonly Source[] {
+  return [...headSources, ...unitsSources, ...waterSources].sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/**
+ * The source with an id, as a docstring, table, result or finding names it.
+ *
+ * @param id - the id, such as "nist-sp811"
+ * @returns the record
+ * @throws {@link InputError} where no source has the id
+ * @source derived: a look-up
+ *
+ * @example
+ * ```ts
+ * import { findSource } from "risingmain/sources";
+ *
+ * findSource("nist-sp811").number; // => "NIST Special Publication 811"
+ * ```
+ */
+export function findSource(id: string): Source {
+  const found = bibliography().find((source) => source.id === id);
+  if (found === undefined) throw new InputError("id", id, 'the id of a source, such as "nist-sp811"');
+  return found;
+}
