@@ -4,6 +4,7 @@
  * @module
  */
 export { type DarcyWeisbachInput, type DarcyWeisbachLoss, darcyWeisbachLoss } from "./darcy-weisbach.ts";
+export { findPipe } from "./find-pipe.ts";
 export {
   type FrictionFactor,
   type FrictionFactorInput,
@@ -16,4 +17,26 @@ export {
   type HazenWilliamsLoss,
   hazenWilliamsLoss,
 } from "./hazen-williams.ts";
+export { listPipes, type PipeFilter } from "./list-pipes.ts";
+export { type PipeSize, pipesOf } from "./pipe-size.ts";
+export type {
+  FigureOrigin,
+  InsideDiameterBasis,
+  PipeGrade,
+  PipeMaterial,
+  PipeProvenance,
+  PipeRow,
+  PipeTable,
+  WallBasis,
+} from "./pipe-table.ts";
+export { asmeB3610 } from "./standards/asme-b36-10.ts";
+export { astmB88 } from "./standards/astm-b88.ts";
+export { astmD1785 } from "./standards/astm-d1785.ts";
+export { astmD2239 } from "./standards/astm-d2239.ts";
+export { astmD2241 } from "./standards/astm-d2241.ts";
+export { astmD2737 } from "./standards/astm-d2737.ts";
+export { astmD3035 } from "./standards/astm-d3035.ts";
+export { astmF876 } from "./standards/astm-f876.ts";
+export { iso1452 } from "./standards/iso-1452.ts";
+export { iso4427 } from "./standards/iso-4427.ts";
 export { type WallMaterial, type WallRoughness, wallRoughness, wallRoughnesses } from "./wall-roughness.ts";
