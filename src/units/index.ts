@@ -58,7 +58,15 @@ export {
   mgPerLitre,
   microgramsPerLitre,
 } from "./concentration.ts";
+export { type ConcentrationTime, inMgMinutesPerLitre, mgMinutesPerLitre } from "./concentration-time.ts";
 export { amperes, type Current, inAmperes, inMilliamperes, milliamperes } from "./current.ts";
+export {
+  celsiusDegreeDays,
+  type DegreeTime,
+  fahrenheitDegreeDays,
+  inCelsiusDegreeDays,
+  inFahrenheitDegreeDays,
+} from "./degree-time.ts";
 export {
   type Density,
   inKilogramsPerCubicMetre,
