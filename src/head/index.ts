@@ -4,6 +4,34 @@
  * @module
  */
 export {
+  type Bernoulli,
+  type BernoulliInput,
+  type BernoulliUnknown,
+  bernoulli,
+  type EnergyPoint,
+  type EnergyPointInput,
+} from "./bernoulli.ts";
+export type {
+  GradeLines,
+  GradeLinesInput,
+  GradeSection,
+  GradeState,
+  GradeStation,
+  GradeStationInput,
+  SiphonReach,
+} from "./grade-line-types.ts";
+export { gradeLines } from "./grade-lines.ts";
+export {
+  greatestSuctionLift,
+  type NpshAvailable,
+  type NpshInput,
+  npshAvailable,
+  type SuctionInput,
+  type SuctionLift,
+  type SuctionLiftInput,
+} from "./npsh.ts";
+export { type PressureClass, type PressureClassInput, pressureClassNeeded } from "./pressure-class.ts";
+export {
   type HeadInput,
   headOfPressure,
   headOfPressureDifference,
