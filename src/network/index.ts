@@ -1,0 +1,43 @@
+/**
+ * Networks: yard lines from any source to many outlets, branched or looped.
+ *
+ * @module
+ */
+export type {
+  CheckValve,
+  CurveSource,
+  DarcyRun,
+  FixedDemand,
+  FixedHeadSource,
+  HazenWilliamsRun,
+  Junction,
+  Network,
+  NetworkSource,
+  NetworkWater,
+  OpenOutlet,
+  Outlet,
+  PowerRun,
+  ReducingValve,
+  Run,
+  RunEnds,
+  ShutValve,
+} from "./network-parts.ts";
+export type {
+  CannotSupply,
+  JunctionResult,
+  NetworkResult,
+  NotSettled,
+  OutletResult,
+  Residuals,
+  RunResult,
+  SolvedNetwork,
+  SourceResult,
+} from "./network-solution.ts";
+export {
+  type OutletCoefficient,
+  type OutletNozzle,
+  type OutletRating,
+  outletOfNozzle,
+  outletOfRating,
+} from "./outlet-coefficient.ts";
+export { type SolveNetworkInput, solveNetwork } from "./solve-network.ts";

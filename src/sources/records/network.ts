@@ -1,0 +1,87 @@
+/**
+ * Sources of the network module.
+ *
+ * @module
+ */
+import type { Source } from "../source.ts";
+
+/** Sources of the network module. */
+export const networkSources: readonly Source[] = [
+  {
+    id: "todini-1988",
+    type: "chapter",
+    title: "A gradient algorithm for the analysis of pipe networks",
+    author: [
+      { family: "Todini", given: "E." },
+      { family: "Pilati", given: "S." },
+    ],
+    "container-title": "Computer Applications in Water Supply, volume 1: Systems Analysis and Simulation",
+    publisher: "Research Studies Press",
+    issued: { "date-parts": [[1988]] },
+    page: "1-20",
+    note: "Recalled; the chapter was not seen.",
+  },
+  {
+    id: "cherry-1951",
+    type: "article-journal",
+    title: "Some general theorems for non-linear systems possessing reactance",
+    author: [{ family: "Cherry", given: "E. C." }],
+    "container-title": "Philosophical Magazine",
+    volume: "42",
+    issue: "333",
+    page: "1161-1177",
+    issued: { "date-parts": [[1951]] },
+    note: "Content and co-content of a network of non-linear elements. Recalled; the paper was not seen.",
+  },
+  {
+    id: "torricelli-1644",
+    type: "book",
+    title: "Opera geometrica: De motu gravium naturaliter descendentium",
+    author: [{ family: "Torricelli", given: "E." }],
+    issued: { "date-parts": [[1644]] },
+    note: "Recalled.",
+  },
+  {
+    id: "amestoy-1996",
+    type: "article-journal",
+    title: "An approximate minimum degree ordering algorithm",
+    author: [
+      { family: "Amestoy", given: "P. R." },
+      { family: "Davis", given: "T. A." },
+      { family: "Duff", given: "I. S." },
+    ],
+    "container-title": "SIAM Journal on Matrix Analysis and Applications",
+    volume: "17",
+    issue: "4",
+    page: "886-905",
+    issued: { "date-parts": [[1996]] },
+    note: "Recalled; the paper was not seen.",
+  },
+  {
+    id: "duff-1983",
+    type: "article-journal",
+    title: "The multifrontal solution of indefinite sparse symmetric linear equations",
+    author: [
+      { family: "Duff", given: "I. S." },
+      { family: "Reid", given: "J. K." },
+    ],
+    "container-title": "ACM Transactions on Mathematical Software",
+    volume: "9",
+    issue: "3",
+    page: "302-325",
+    issued: { "date-parts": [[1983]] },
+    note: "Recalled; the paper was not seen.",
+  },
+  {
+    id: "liu-1990",
+    type: "article-journal",
+    title: "The role of elimination trees in sparse factorization",
+    author: [{ family: "Liu", given: "J. W. H." }],
+    "container-title": "SIAM Journal on Matrix Analysis and Applications",
+    volume: "11",
+    issue: "1",
+    page: "134-172",
+    issued: { "date-parts": [[1990]] },
+    note: "Recalled; the paper was not seen.",
+  },
+];
