@@ -39,20 +39,21 @@ export const disinfectionSources: readonly Source[] = [
   {
     id: "maryland-well-disinfection",
     type: "legislation",
-    title: "Well construction regulation: disinfection of wells",
+    title: "COMAR 26.04.04.24, Disinfection of wells and water supply systems",
     author: [{ literal: "State of Maryland" }],
     note: "Paragraphs D(1) and D(2).",
   },
   {
     id: "san-bernardino-13-24",
     type: "legislation",
-    title: "County code 13.24.350: disinfection of wells",
-    author: [{ literal: "San Bernardino County or city (California)" }],
+    title: "Code 13.24.350, Disinfection of water wells",
+    author: [{ literal: "San Bernardino (California)" }],
+    issued: { "date-parts": [[1975]] },
   },
   {
     id: "water-systems-council-disinfection",
     type: "report",
-    title: "Disinfection: state requirements for wells",
+    title: "State well codes database, Oklahoma, Disinfection",
     author: [{ literal: "Water Systems Council" }],
   },
   {
