@@ -1,0 +1,49 @@
+/**
+ * Losses in fittings: bends, tees, valves, changes of bore, insert fittings, filters, outlets.
+ *
+ * @module
+ */
+export { type BoreChange, contractionByJet, suddenContraction, suddenExpansion } from "./bore-change.ts";
+export { type CheckValveInput, type CheckValveLoss, checkValveLoss } from "./check-valve.ts";
+export { type EntranceInput, entranceCoefficient, exitCoefficient } from "./entrance.ts";
+export { type FittingPart, type FittingsLoss, type FittingsLossInput, fittingsLoss } from "./fittings-loss.ts";
+export {
+  type CoefficientOfKvInput,
+  coefficientOfKv,
+  cvOfKv,
+  type KvOfCoefficientInput,
+  kvOfCoefficient,
+  kvOfCv,
+  type ValveFlowInput,
+  type ValveLossInput,
+  valveFlow,
+  valveLoss,
+} from "./flow-coefficient.ts";
+export { type InsertBoreRow, insertBores } from "./insert-bores.ts";
+export {
+  type InsertFittingCoefficient,
+  type InsertFittingInput,
+  type InsertForm,
+  insertFittingCoefficient,
+} from "./insert-fitting.ts";
+export { type LengthOverDiameterInput, lengthOverDiameterCoefficient } from "./length-over-diameter.ts";
+export { type LengthOverDiameterFitting, lengthsOverDiameter } from "./lengths-over-diameter.ts";
+export { coefficientOfLoss, type MeasuredLoss, type MinorLossInput, minorLoss } from "./minor-loss.ts";
+export { type FittingName, type NamedFitting, namedFittings } from "./named-fittings.ts";
+export { type RatedLoss, type RatedLossInput, ratedLoss } from "./rated-loss.ts";
+export type {
+  CheckRunFitting,
+  CoefficientRunFitting,
+  FlowCoefficientRunFitting,
+  InsertRunFitting,
+  LengthRunFitting,
+  NamedRunFitting,
+  RatedRunFitting,
+  RunFitting,
+  RunFittingBase,
+} from "./run-fitting.ts";
+export { type ThreeKInput, threeKCoefficient } from "./three-k.ts";
+export { type ThreeKConstants, type ThreeKFitting, threeKFittings } from "./three-k-fittings.ts";
+export { type FullyTurbulentInput, fullyTurbulentFactor } from "./turbulent-factor.ts";
+export { type TwoKInput, twoKCoefficient } from "./two-k.ts";
+export { type TwoKConstants, type TwoKFitting, twoKFittings } from "./two-k-fittings.ts";

@@ -1,0 +1,48 @@
+/**
+ * Fittings as a length in diameters, for K = (L/D) f_T with f_T of clean commercial steel.
+ *
+ * Recalled, as commonly reprinted from the handbook of 1976 and later editions.
+ *
+ * @module
+ */
+
+/** Fittings with a length in diameters. */
+export type LengthOverDiameterFitting =
+  | "gate valve"
+  | "globe valve"
+  | "angle valve 90"
+  | "ball valve"
+  | "plug valve straight"
+  | "swing check valve"
+  | "swing check valve clearway"
+  | "foot valve poppet"
+  | "foot valve hinged"
+  | "elbow 90"
+  | "elbow 90 long radius"
+  | "elbow 45"
+  | "return bend close"
+  | "tee run"
+  | "tee branch";
+
+/**
+ * Length in diameters of each fitting.
+ *
+ * @source crane-410, recalled
+ */
+export const lengthsOverDiameter: Readonly<Record<LengthOverDiameterFitting, number>> = {
+  "gate valve": 8,
+  "globe valve": 340,
+  "angle valve 90": 150,
+  "ball valve": 3,
+  "plug valve straight": 18,
+  "swing check valve": 100,
+  "swing check valve clearway": 50,
+  "foot valve poppet": 420,
+  "foot valve hinged": 75,
+  "elbow 90": 30,
+  "elbow 90 long radius": 14,
+  "elbow 45": 16,
+  "return bend close": 50,
+  "tee run": 20,
+  "tee branch": 60,
+};
