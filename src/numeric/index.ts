@@ -4,6 +4,7 @@
  * @module
  */
 export { findRoot, type Root } from "./find-root.ts";
+export { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussWeight } from "./gauss-legendre.ts";
 export { STANDARD_GRAVITY } from "./gravity.ts";
 export {
   requireBoolean,
@@ -14,4 +15,6 @@ export {
   requireWhole,
   requireWithin,
 } from "./guards.ts";
+export { type Integral, integrate } from "./integrate.ts";
 export { type CubicLine, cubicSlope, cubicValue, monotoneCubic } from "./monotone-cubic.ts";
+export { type LeastSquares, leastSquares } from "./least-squares.ts";

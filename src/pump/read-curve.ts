@@ -162,6 +162,9 @@ export function requireCurve(curve: PumpCurve, parameter = "curve"): void {
   requireObject(parameter, curve);
   requireLine(`${parameter}.head`, curve.head, 10_000);
   const { x, y } = curve.head;
+  const falling = y.every((value, i) => i === 0 || value < (y[i - 1] as number));
+  const shape = falling ? "falling" : "rising in part";
+  if (curve.shape !== shape) throw new InputError(`${parameter}.shape`, curve.shape, `"${shape}", as its heads are`);
   if (x[0] !== 0) throw new InputError(`${parameter}.head.x[0]`, x[0], "0: a curve begins at no flow");
   requireWithin(`${parameter}.runoutFlow`, curve.runoutFlow, x.at(-1) as number, x.at(-1) as number, "m³/s");
   requireWithin(`${parameter}.shutoffHead`, curve.shutoffHead, y[0] as number, y[0] as number, "m");
