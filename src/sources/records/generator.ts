@@ -1,0 +1,47 @@
+/**
+ * Sources of the generator module.
+ *
+ * @module
+ */
+import type { Source } from "../source.ts";
+
+/** Sources of the generator module. */
+export const generatorSources: readonly Source[] = [
+  {
+    id: "nema-wd-6",
+    type: "standard",
+    title: "Wiring Devices: Dimensional Specifications",
+    author: [{ literal: "National Electrical Manufacturers Association" }],
+    number: "NEMA WD 6",
+    note: "Designations and ratings from memory; the 30 A, 125/250 V locking receptacle read in a note.",
+  },
+  {
+    id: "ufgs-16237n",
+    type: "report",
+    title: "Diesel Engine-Generator Sets (guide specification)",
+    author: [{ literal: "United States Department of Defense" }],
+    number: "UFGS-16237N",
+  },
+  {
+    id: "cpsc-generators",
+    type: "report",
+    title: "Generator safety: carbon monoxide",
+    author: [{ literal: "United States Consumer Product Safety Commission" }],
+    issued: { "date-parts": [[2021]] },
+  },
+  {
+    id: "cdc-carbon-monoxide",
+    type: "report",
+    title: "Carbon monoxide poisoning prevention after an emergency",
+    author: [{ literal: "United States Centers for Disease Control and Prevention" }],
+    issued: { "date-parts": [[2020]] },
+  },
+  {
+    id: "dorn-2008",
+    type: "report",
+    title: "Repair or Replace Inefficient Pumping Plants: Nebraska Pumping Plant Performance Criteria",
+    author: [{ family: "Dorn", given: "T." }],
+    issued: { "date-parts": [[2008]] },
+    publisher: "University of Nebraska-Lincoln Extension",
+  },
+];
