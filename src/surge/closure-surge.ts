@@ -86,7 +86,7 @@ export function criticalTime(length: Length, waveSpeed: Velocity): Duration {
  * @returns the surge, the critical time, and how much of the line feels all of it
  * @throws {@link units.InputError} naming the first field that is not a number in its range
  *
- * @example A ball valve shut in one second at the end of 300 m
+ * @example A valve shut over three seconds at the end of 300 m
  * ```ts
  * import { closureSurge } from "risingmain/surge";
  * import { inKilopascalsDifference, kilogramsPerCubicMetre, metres, metresPerSecond, seconds } from "risingmain/units";

@@ -22,5 +22,25 @@ export {
   type PumpStopSurge,
   pumpStopSurge,
 } from "./pump-stop-surge.ts";
+export { simulateSurge } from "./simulate-surge.ts";
+export type {
+  AirTank,
+  AirTankSwing,
+  CheckValveMotion,
+  ClosedEnd,
+  ColumnSeparation,
+  FixedHeadEnd,
+  FlowEnd,
+  LineEnd,
+  PumpEnd,
+  ScheduledFlow,
+  SurgeEnvelopePoint,
+  SurgeHistory,
+  SurgePipe,
+  SurgeSimulation,
+  SurgeSimulationInput,
+  ValveEnd,
+  ValveOpening,
+} from "./simulation-types.ts";
 export { type SurgeAllowance, type SurgeAllowanceInput, type SurgeCheck, surgeAllowance } from "./surge-allowance.ts";
 export { type ElasticWall, type PipeSupport, type WaveSpeed, type WaveSpeedInput, waveSpeed } from "./wave-speed.ts";

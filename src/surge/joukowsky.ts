@@ -47,7 +47,7 @@ export interface Surge {
  * const surge = joukowsky({
  *   velocityChange: feetPerSecond(5), waveSpeed: feetPerSecond(1069), density: kilogramsPerCubicMetre(999.7),
  * });
- * inPsiDifference(surge.pressure); // ≈ 72.01
+ * inPsiDifference(surge.pressure); // ≈ 72.00
  * ```
  *
  * @source joukowsky-1898

@@ -82,7 +82,7 @@ const THINNEST_RATIO = 25;
  *     poissonRatio: 0.3, support: "anchored throughout", theory: "thick",
  *   },
  * });
- * inMetresPerSecond(wave.waveSpeed); // ≈ 1382
+ * inMetresPerSecond(wave.waveSpeed); // ≈ 1376.4
  * ```
  *
  * @source wylie-streeter-1993, chapter 2 (from memory)
