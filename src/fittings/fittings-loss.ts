@@ -130,7 +130,7 @@ const KINDS: readonly RunFitting["kind"][] = [
  *   ],
  * });
  * loss.parts.map((part) => part.label); // => ["insert coupling", "elbow 90", "check valve", "sediment filter"]
- * inFeet(loss.headLoss); // ≈ 7.3
+ * inFeet(loss.headLoss); // ≈ 6.53
  * ```
  *
  * @source darby-2001: named elbows, tees and valves

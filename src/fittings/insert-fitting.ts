@@ -87,7 +87,7 @@ const AT_REST = 1e-9;
  *   form: "coupling", flow: gpm(10), insideDiameter: inches(1.049), viscosity: squareMetresPerSecond(1.306e-6),
  * });
  * inInches(coupling.bore); // ≈ 0.86
- * coupling.coefficient; // ≈ 0.79
+ * coupling.coefficient; // ≈ 0.759
  * ```
  *
  * @source derived: sum of a narrowing, friction, a turn and a widening

@@ -33,7 +33,7 @@ export interface MinorLossInput {
  * import { minorLoss } from "risingmain/fittings";
  * import { gpm, inches, inFeet } from "risingmain/units";
  *
- * inFeet(minorLoss({ coefficient: 10, flow: gpm(10), insideDiameter: inches(1.049) })); // ≈ 2.143
+ * inFeet(minorLoss({ coefficient: 10, flow: gpm(10), insideDiameter: inches(1.049) })); // ≈ 2.142
  * ```
  *
  * @source derived: definition of the resistance coefficient
@@ -73,7 +73,7 @@ export interface MeasuredLoss {
  * import { coefficientOfLoss } from "risingmain/fittings";
  * import { feet, gpm, inches } from "risingmain/units";
  *
- * coefficientOfLoss({ headLoss: feet(2.143), flow: gpm(10), insideDiameter: inches(1.049) }); // ≈ 10.0
+ * coefficientOfLoss({ headLoss: feet(2.142), flow: gpm(10), insideDiameter: inches(1.049) }); // ≈ 10.0
  * ```
  *
  * @source derived: definition of the resistance coefficient

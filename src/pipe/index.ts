@@ -18,6 +18,8 @@ export {
   hazenWilliamsLoss,
 } from "./hazen-williams.ts";
 export { listPipes, type PipeFilter } from "./list-pipes.ts";
+export { boreArea, type PipeMassInput, type PipeVolumeInput, pipeMass, pipeVolume } from "./pipe-contents.ts";
+export { type PipeGradeName, type PipeGradeProperties, pipeGradeProperties } from "./pipe-grade.ts";
 export { type PipeSize, pipesOf } from "./pipe-size.ts";
 export type {
   FigureOrigin,
@@ -29,6 +31,22 @@ export type {
   PipeTable,
   WallBasis,
 } from "./pipe-table.ts";
+export {
+  type DimensionRatioInput,
+  type InsideDimensionRatioInput,
+  type MetalPipeInput,
+  metalPipeWorkingPressure,
+  type PlasticWallInput,
+  pressureRatingOfInsideRatio,
+  pressureRatingOfRatio,
+  pressureRatingOfWall,
+  workingPressureWithoutSurge,
+} from "./pressure-rating.ts";
+export {
+  type RatingAtTemperature,
+  type RatingAtTemperatureInput,
+  ratingAtTemperature,
+} from "./rating-at-temperature.ts";
 export { asmeB3610 } from "./standards/asme-b36-10.ts";
 export { astmB88 } from "./standards/astm-b88.ts";
 export { astmD1785 } from "./standards/astm-d1785.ts";

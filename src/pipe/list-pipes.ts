@@ -55,7 +55,7 @@ export interface PipeFilter {
  * import { listPipes } from "risingmain/pipe";
  *
  * [...new Set(listPipes({ material: "PE" }).map((pipe) => pipe.standard))]; // => ["ASTM D2239", "ASTM D2737", "ASTM D3035", "ISO 4427"]
- * listPipes({ standard: "ASTM D2241" }).length; // => 51
+ * listPipes({ standard: "ASTM D2241" }).length; // => 52
  * ```
  *
  * @source derived: the tables, each with its own source
