@@ -66,11 +66,16 @@ function coefficients(line: CubicLine, i: number, h: number): readonly [c2: numb
   return [(3 * chord - 2 * d0 - d1) / h, (d0 + d1 - 2 * chord) / (h * h)];
 }
 
-/** The piece a position lies in: curves have a handful of points, so a plain walk is quickest. */
+/** The piece a position lies in, by halving. */
 function pieceAt(x: readonly number[], position: number): number {
-  let i = 0;
-  while (i < x.length - 2 && position >= at(x, i + 1)) i++;
-  return i;
+  let low = 0;
+  let high = x.length - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (position >= at(x, middle)) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 /** The three-point slope at an end, kept to the sense of the end's own chord and to three times it. */

@@ -4,7 +4,14 @@
  * @module
  */
 import { type CubicLine, monotoneCubic, requireList, requireObject, requireWithin } from "../numeric/index.ts";
-import { InputError, type Length, type Power, type Ratio, type VolumeFlow } from "../units/index.ts";
+import {
+  InputError,
+  type KinematicViscosity,
+  type Length,
+  type Power,
+  type Ratio,
+  type VolumeFlow,
+} from "../units/index.ts";
 
 /** One point read from a maker's sheet or measured in a test. */
 export interface PumpPoint {
@@ -24,6 +31,8 @@ export interface PumpPoint {
 export interface PumpCurveInput {
   /** 2 to 1000 points, in any order, no two at the same flow. */
   readonly points: readonly PumpPoint[];
+  /** Kinematic viscosity of the liquid, as a check that it is water. 2.7e-7 to 1.9e-6 m²/s; water where left out. */
+  readonly viscosity?: KinematicViscosity;
 }
 
 /** A quantity against flow: points, their values and slopes, with a cubic between each pair. */
@@ -75,6 +84,9 @@ export interface PumpCurve {
 /** Most points taken; a digitised sheet has tens. */
 const MOST_POINTS = 1000;
 
+/** Kinematic viscosity of liquid water from boiling to freezing at sea level, m²/s, a little widened (`iapws-sr6-08`). */
+const WATER_VISCOSITY: readonly [number, number] = [2.7e-7, 1.9e-6];
+
 /** Smallest gap between flows, as a share of the largest; closer points give slopes of rounding alone. */
 const SMALLEST_GAP = 1e-6;
 
@@ -111,18 +123,39 @@ const SMALLEST_GAP = 1e-6;
  * ```
  *
  * @source fritsch-carlson-1980: the condition for monotone pieces
+ * @source iapws-sr6-08: the viscosity of water
  * @source hyman-1983: limiting three-point slopes
  */
 export function pumpCurve(input: PumpCurveInput): PumpCurve {
   requireObject("input", input);
+  requireWater(input.viscosity);
   requireList("points", input.points, 2, MOST_POINTS);
   const points = input.points.map((point, i) => checkedPoint(point, `points[${i}]`)).sort((a, b) => a.flow - b.flow);
   requireApart(points);
-  const head = headLine(points);
-  const shutoffGiven = points[0]?.flow === 0;
-  const efficiency = optionalLine(points, "efficiency", true);
-  const inputPower = optionalLine(points, "inputPower", false);
-  const npshRequired = optionalLine(points, "npshRequired", false);
+  return finishCurve({
+    head: headLine(points),
+    efficiency: optionalLine(points, "efficiency", true),
+    inputPower: optionalLine(points, "inputPower", false),
+    npshRequired: optionalLine(points, "npshRequired", false),
+    shutoffBasis: points[0]?.flow === 0 ? "given" : "extrapolated",
+  });
+}
+
+/** The lines a curve is made of, before what follows from them is worked out. */
+interface CurveLines {
+  readonly head: FlowLine;
+  readonly efficiency?: FlowLine | undefined;
+  readonly inputPower?: FlowLine | undefined;
+  readonly npshRequired?: FlowLine | undefined;
+  readonly shutoffBasis: PumpCurve["shutoffBasis"];
+}
+
+/**
+ * A curve from its lines: the one place where a curve's other fields are worked out.
+ *
+ * @internal
+ */
+export function finishCurve({ head, efficiency, inputPower, npshRequired, shutoffBasis }: CurveLines): PumpCurve {
   const rising = risingParts(head);
   return {
     head,
@@ -130,13 +163,19 @@ export function pumpCurve(input: PumpCurveInput): PumpCurve {
     ...(inputPower && { inputPower }),
     ...(npshRequired && { npshRequired }),
     shutoffHead: head.y[0] as Length,
-    shutoffBasis: shutoffGiven ? "given" : "extrapolated",
+    shutoffBasis,
     greatestHead: Math.max(...head.y) as Length,
     runoutFlow: head.x.at(-1) as VolumeFlow,
     runoutHead: head.y.at(-1) as Length,
     shape: rising.length === 0 ? "falling" : "rising in part",
     rising,
   };
+}
+
+/** A pump's curve is taken on water; a thicker liquid lowers it by rules that are not in this library. */
+function requireWater(viscosity: KinematicViscosity | undefined): void {
+  if (viscosity === undefined) return;
+  requireWithin("viscosity", viscosity, ...WATER_VISCOSITY, "m²/s, that of water: curves are taken on water");
 }
 
 function checkedPoint(point: PumpPoint, path: string): PumpPoint {

@@ -1,8 +1,29 @@
 /**
- * Pumps: curves, the operating point on any system, power and efficiency.
+ * Pumps: curves, the operating point on any system, speed, stages and wear, tolerance, power and cost.
  *
  * @module
  */
+export {
+  type AcceptanceBand,
+  type AcceptanceInput,
+  type AcceptanceTolerance,
+  acceptanceBand,
+  acceptanceTolerance,
+  type HeadFlowTolerance,
+  type OperatingBand,
+  type OperatingBandInput,
+  operatingBand,
+} from "./acceptance.ts";
+export type { AcceptanceGrade } from "./acceptance-grades.ts";
+export {
+  curveAtSpeed,
+  curveTrimmed,
+  type DutyAtSpeedInput,
+  dutyAtSpeed,
+  type SimilarDuty,
+  type TrimmedCurve,
+} from "./affinity.ts";
+export { curvesInParallel, curvesInSeries, stagedCurve } from "./combine.ts";
 export {
   type FlowLine,
   type PumpCurve,
@@ -12,6 +33,27 @@ export {
   type RisingPart,
 } from "./curve.ts";
 export {
+  type BestEfficiencyPoint,
+  bestEfficiencyPoint,
+  type Duty,
+  type DutyInput,
+  type MinimumFlow,
+  type MinimumFlowInput,
+  minimumFlow,
+  pumpDuty,
+  pumpTemperatureRise,
+  type TemperatureRiseInput,
+} from "./duty.ts";
+export {
+  type PumpingEnergyInput,
+  pumpingEnergy,
+  type RunningCost,
+  type RunningCostInput,
+  runningCost,
+} from "./energy.ts";
+export { type FitCurveInput, type FittedCurve, fitPumpCurve, type MeasuredPoint } from "./fit-curve.ts";
+export { type FlowAtHead, pumpFlowAt } from "./flow-at-head.ts";
+export {
   type CannotLift,
   type OperatingPoint,
   type OperatingPointInput,
@@ -20,4 +62,17 @@ export {
   type RunsOut,
 } from "./operating-point.ts";
 export { type HydraulicPowerInput, hydraulicPower, type PumpPower, type PumpPowerInput, pumpPower } from "./power.ts";
+export { type PumpPowerAt, type PumpPowerAtInput, pumpPowerAt } from "./power-at.ts";
 export { npshRequiredAt, pumpEfficiencyAt, pumpHeadAt, pumpHeadSlopeAt, pumpInputPowerAt } from "./read-curve.ts";
+export { type ShutoffPressure, type ShutoffPressureInput, shutoffPressure } from "./shutoff-pressure.ts";
+export { type SpecificSpeed, type SpecificSpeedInput, specificSpeed } from "./specific-speed.ts";
+export {
+  type ConstantPressure,
+  type ConstantPressureInput,
+  type ConstantPressureRow,
+  constantPressure,
+  type SpeedFor,
+  type SpeedForInput,
+  speedFor,
+} from "./variable-speed.ts";
+export { type Wear, wornCurve } from "./wear.ts";

@@ -107,8 +107,12 @@ export function pumpPower(input: PumpPowerInput): PumpPower {
   };
 }
 
-/** Below this no machine is at work, and a quotient could overflow. */
-const LEAST_EFFICIENCY = 1e-6;
+/**
+ * Below this no machine is at work, and a quotient could overflow.
+ *
+ * @internal
+ */
+export const LEAST_EFFICIENCY = 1e-6;
 
 /** @internal */
 export function requireEfficiency(parameter: string, value: unknown): void {

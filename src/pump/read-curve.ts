@@ -173,9 +173,12 @@ export function requireCurve(curve: PumpCurve, parameter = "curve"): void {
   if (curve.npshRequired !== undefined) requireLine(`${parameter}.npshRequired`, curve.npshRequired, 1000);
 }
 
+/** Most points of a line: far more than any sheet has, to bound the work. */
+const MOST_POINTS = 100_000;
+
 function requireLine(path: string, line: FlowLine, most: number): void {
   requireObject(path, line);
-  requireList(`${path}.x`, line.x, 2, 1001);
+  requireList(`${path}.x`, line.x, 2, MOST_POINTS);
   const count = line.x.length;
   requireList(`${path}.y`, line.y, count, count);
   requireList(`${path}.slope`, line.slope, count, count);
