@@ -10,6 +10,8 @@ import { type LivestockInput, livestockDemand } from "./livestock.ts";
 /** Household use a person a day, US gallons: 50 to 100 (`penn-state-water-planning`, first paragraph). */
 const PERSON_LOW = 50;
 const PERSON_HIGH = 100;
+/** A bedroom's use a day, US gallons (`new-york-fact-sheet-2`). */
+const BEDROOM = 110;
 const DAY = 86_400;
 
 /** What uses water in a day. */
@@ -160,4 +162,29 @@ export function peakFlow(input: PeakFlowInput): VolumeFlow {
   requireWithin("volume", volume, 0, 1e6, "m³");
   requireWithin("period", period, 1, 100 * DAY, "s");
   return (volume / period) as VolumeFlow;
+}
+
+/**
+ * The day's water of a house by its bedrooms.
+ *
+ * @remarks
+ * 110 US gallons a day a bedroom, moderate use.
+ *
+ * @param bedrooms - number of bedrooms; a whole number from 0 to 100 000
+ * @returns the day's mean flow, m³/s
+ * @throws {@link units.InputError} where the number is not in its range
+ *
+ * @example
+ * ```ts
+ * import { bedroomDemand } from "risingmain/demand";
+ * import { inUsGallonsPerDay } from "risingmain/units";
+ *
+ * inUsGallonsPerDay(bedroomDemand(3)); // ≈ 330.0
+ * ```
+ *
+ * @source new-york-fact-sheet-2, well yield, demand and storage
+ */
+export function bedroomDemand(bedrooms: number): VolumeFlow {
+  requireWhole("bedrooms", bedrooms, 0, 1e5);
+  return usGallonsPerDay(BEDROOM * bedrooms);
 }

@@ -13,6 +13,7 @@ export {
 export { type CattleDemand, type CattleInput, cattleDemand } from "./cattle.ts";
 export type { CattleClass } from "./cattle-table.ts";
 export {
+  bedroomDemand,
   type DailyDemand,
   type DailyDemandInput,
   type DailyPart,
@@ -36,6 +37,8 @@ export {
 export { type IrrigationDemand, type IrrigationInput, irrigationDemand } from "./irrigation.ts";
 export { type LivestockDemand, type LivestockInput, livestockDemand } from "./livestock.ts";
 export type { LivestockKind } from "./livestock-table.ts";
+export { type PublishedDailyUse, type PublishedFlow, publishedDailyUses, publishedFlows } from "./published-figures.ts";
 export { type DrawPeriod, type StorageInput, type StorageNeed, storageNeed } from "./storage.ts";
 export { type WashingDemand, type WashingInput, washingDemand } from "./washing.ts";
 export type { Washing } from "./washing-table.ts";
+export { type WeighedAnimal, type WeightRuleInput, weightRuleDemand } from "./weight-rule.ts";

@@ -4,7 +4,7 @@
  * @module
  */
 import { requireObject, requireOneOf, requireWhole, requireWithin } from "../numeric/index.ts";
-import { type Temperature, usGallonsPerDay, type VolumeFlow } from "../units/index.ts";
+import { imperialGallonsPerDay, type Temperature, usGallonsPerDay, type VolumeFlow } from "../units/index.ts";
 import { LIVESTOCK, type LivestockKind } from "./livestock-table.ts";
 
 /** 40 °F and 90 °F in kelvins: the ends of the published temperature table of cattle (`nrc-beef-1996`). */
@@ -58,6 +58,7 @@ export interface LivestockDemand {
  * @source unh-livestock-water, livestock table
  * @source kstate-livestock-water, daily requirement pages
  * @source federal-livestock-figures
+ * @source alberta-pasture-pipeline, table 1
  */
 export function livestockDemand(input: LivestockInput): LivestockDemand {
   requireObject("input", input);
@@ -65,12 +66,13 @@ export function livestockDemand(input: LivestockInput): LivestockDemand {
   requireOneOf("kind", kind, Object.keys(LIVESTOCK));
   requireWhole("head", head, 0, 1e7);
   if (temperature !== undefined) requireWithin("temperature", temperature, 200, 340, "K");
-  const { low, high, source } = LIVESTOCK[kind];
+  const { low, high, source, imperial } = LIVESTOCK[kind];
+  const perDay = imperial ? imperialGallonsPerDay : usGallonsPerDay;
   const heat = temperature === undefined ? 1 : Math.min(Math.max((temperature - COOL) / (HOT - COOL), 0), 1);
   return {
-    daily: usGallonsPerDay(head * (low + (high - low) * heat)),
-    low: usGallonsPerDay(head * low),
-    high: usGallonsPerDay(head * high),
+    daily: perDay(head * (low + (high - low) * heat)),
+    low: perDay(head * low),
+    high: perDay(head * high),
     method: source,
     insideRange: temperature === undefined || (temperature >= COOL && temperature <= HOT),
   };

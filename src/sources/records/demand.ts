@@ -120,4 +120,37 @@ export const demandSources: readonly Source[] = [
     page: "270",
     note: "Recalled.",
   },
+  {
+    id: "renewable-energy-2017",
+    type: "article-journal",
+    title: "Article 8504283, table 1: approximate daily water usage",
+    issued: { "date-parts": [[2017]] },
+    "container-title": "Journal of Renewable Energy",
+  },
+  {
+    id: "new-york-fact-sheet-2",
+    type: "report",
+    title: "Individual Water Supply Wells, Fact Sheet #2: Water Storage",
+    author: [{ literal: "New York State Department of Health" }],
+  },
+  {
+    id: "wac-246-290-221",
+    type: "legislation",
+    title: "WAC 246-290-221, Water demand design criteria",
+    author: [{ literal: "Washington State Board of Health" }],
+  },
+  {
+    id: "texas-290-45",
+    type: "legislation",
+    title: "30 Texas Administrative Code 290.45, Minimum Water System Capacity Requirements",
+    author: [{ literal: "Texas Commission on Environmental Quality" }],
+  },
+  {
+    id: "mwps-14-1979",
+    type: "book",
+    title: "MWPS-14, Private Water Systems Handbook",
+    author: [{ literal: "MidWest Plan Service" }],
+    issued: { "date-parts": [[1979]] },
+    note: "Recalled.",
+  },
 ];
