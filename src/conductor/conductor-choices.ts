@@ -4,9 +4,10 @@
  * @module
  */
 import { requireList, requireObject } from "../numeric/index.ts";
-import type { Current, ResistancePerLength } from "../units/index.ts";
+import type { Area, Current, ResistancePerLength } from "../units/index.ts";
 import { type ConductorAmpacityInput, conductorAmpacity } from "./ampacity.ts";
 import { type ConductorImpedanceInput, conductorImpedance } from "./conductor-impedance.ts";
+import { conductorGeometry } from "./geometry.ts";
 import type { ConductorSize } from "./size.ts";
 
 /** One size on offer. An app with its own cable writes these itself. */
@@ -17,6 +18,8 @@ export interface ConductorChoice {
   readonly resistance: ResistancePerLength;
   /** Reactance per length of one conductor; 0 where left out. 0 to 10 Ω/m. */
   readonly reactance?: ResistancePerLength;
+  /** Area of one conductor, where the amount of metal matters. 1e-9 to 0.1 m². */
+  readonly area?: Area;
   /** Current it may carry; no limit where left out. 0 to 100 000 A. */
   readonly ampacity?: Current;
 }
@@ -72,6 +75,12 @@ export function conductorChoices(input: ConductorChoicesInput): readonly Conduct
   requireList("sizes", sizes, 1, 100);
   return Array.from(sizes, (size) => {
     const { resistance, reactance } = conductorImpedance({ ...input, size });
-    return { size, resistance, reactance, ampacity: conductorAmpacity({ ...input, size }).ampacity };
+    return {
+      size,
+      resistance,
+      reactance,
+      area: conductorGeometry(size).area,
+      ampacity: conductorAmpacity({ ...input, size }).ampacity,
+    };
   });
 }

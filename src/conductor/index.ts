@@ -3,12 +3,29 @@
  *
  * @module
  */
+
+export { type AmbientFactorInput, ambientFactor } from "./ambient-factor.ts";
 export {
   type ConductorAmpacity,
   type ConductorAmpacityInput,
   conductorAmpacity,
   type TemperatureRating,
 } from "./ampacity.ts";
+export {
+  type ApproximateDrop,
+  type ApproximateDrops,
+  approximateDrops,
+  type CircularMilAreaInput,
+  type CircularMilDropInput,
+  circularMilArea,
+  circularMilDrop,
+  type EffectiveImpedanceInput,
+  effectiveImpedance,
+  type TabulatedDropInput,
+  tabulatedDrop,
+} from "./approximate-drop.ts";
+export { bs7671Table4E4B, type TabulatedDropRow } from "./bs-7671-4e4b.ts";
+export { type CircuitCaution, circuitCautions } from "./cautions.ts";
 export type { CircuitSegment, SourceImpedance, SupplySystem } from "./circuit.ts";
 export { type ConductorChoice, type ConductorChoicesInput, conductorChoices } from "./conductor-choices.ts";
 export {
@@ -17,6 +34,7 @@ export {
   conductorImpedance,
   type Raceway,
 } from "./conductor-impedance.ts";
+export { type ConductorMassInput, conductorMass } from "./conductor-mass.ts";
 export { type ConductorReactanceInput, conductorReactance } from "./conductor-reactance.ts";
 export {
   type ConductorResistance,
@@ -24,15 +42,33 @@ export {
   conductorResistance,
   type Stranding,
 } from "./conductor-resistance.ts";
+export {
+  type ConductorTemperature,
+  type ConductorTemperatureInput,
+  conductorTemperature,
+} from "./conductor-temperature.ts";
+export { type DropLimit, recommendedDropLimits } from "./drop-limits.ts";
 export { type ConductorGeometry, conductorGeometry, gaugeDiameter } from "./geometry.ts";
+export { type GroundingConductor, type GroundingConductorInput, groundingConductor } from "./grounding-conductor.ts";
 export {
   type Iec60228Row,
   iec60228Class1,
   iec60228Class2,
   iec60228Class5,
 } from "./iec-60228.ts";
+export {
+  type IecInstallation,
+  type IecInsulation,
+  iecCapacity,
+  iecCapacityAreas,
+  iecGroupingFactors,
+} from "./iec-60364-5-52.ts";
+export { type IecCapacity, type IecCapacityInput, iecCurrentCapacity } from "./iec-capacity.ts";
+export { type LeastMetal, type LeastMetalInput, type LeastMetalRun, leastMetal } from "./least-metal.ts";
 export { type LockedRotorDrop, type LockedRotorDropInput, lockedRotorDrop } from "./locked-rotor-drop.ts";
+export { type LongestLength, type LongestLengthInput, longestLength } from "./longest-length.ts";
 export { type ConductorMaterial, type ConductorMetal, conductorMetals } from "./material.ts";
+export { type GroundingRow, necTable250_122 } from "./nec-250-122.ts";
 export {
   type AmbientBand,
   type BundlingBand,
@@ -56,6 +92,16 @@ export {
   type TemperatureFromResistanceInput,
   temperatureFromResistance,
 } from "./resistance-at-temperature.ts";
+export {
+  type PowerFactorReference,
+  type RunCollapsed,
+  type RunLoad,
+  type RunVoltages,
+  type RunVoltagesInput,
+  runVoltages,
+  type SendingVoltageInput,
+  sendingVoltage,
+} from "./run-with-loads.ts";
 export { type ConductorSize, parseConductorSize } from "./size.ts";
 export { type SkinEffectInput, skinEffectFactor } from "./skin-effect.ts";
 export {
@@ -64,6 +110,12 @@ export {
   type SmallestConductorInput,
   smallestConductor,
 } from "./smallest-conductor.ts";
+export {
+  type ServiceImpedanceInput,
+  serviceImpedance,
+  type TransformerImpedanceInput,
+  transformerImpedance,
+} from "./source-impedance.ts";
 export {
   type CarriedDrop,
   type CollapsedDrop,

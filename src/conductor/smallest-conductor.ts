@@ -107,11 +107,11 @@ export function smallestConductor(input: SmallestConductorInput): ConductorFound
 }
 
 /** Checks the sizes on offer. Private to the library. */
-export function readChoices(choices: readonly ConductorChoice[]): readonly ConductorChoice[] {
-  requireList("choices", choices, 1, 100);
+export function readChoices(choices: readonly ConductorChoice[], parameter = "choices"): readonly ConductorChoice[] {
+  requireList(parameter, choices, 1, 100);
   let thinner = Infinity;
   return Array.from(choices, (choice, i) => {
-    const at = `choices[${i}]`;
+    const at = `${parameter}[${i}]`;
     requireObject(at, choice);
     if (typeof choice.size !== "string") throw new InputError(`${at}.size`, choice.size, "the name of a size");
     requireWithin(`${at}.resistance`, choice.resistance, 0, 10, "Ω/m");

@@ -89,4 +89,12 @@ export const conductorSources: readonly Source[] = [
     issued: { "date-parts": [[2007]] },
     note: "Reference chapter of the open edition.",
   },
+  {
+    id: "bs-7671",
+    type: "standard",
+    title: "Requirements for Electrical Installations",
+    author: [{ literal: "British Standards Institution; Institution of Engineering and Technology" }],
+    number: "BS 7671",
+    note: "Table 4E4B read in a distributor's reproduction that names no edition.",
+  },
 ];
