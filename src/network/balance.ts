@@ -49,8 +49,8 @@ export interface PreparedNetwork {
   readonly outletLink: Int32Array;
   /** Link of each source; −1 for a fixed head. */
   readonly sourceLink: Int32Array;
-  /** Balance with the outlets open that have a 1. */
-  readonly balance: (open: Uint8Array) => Balance;
+  /** Balance with the outlets open that have a 1, and other heads of the fixed-head sources where they are numbers. */
+  readonly balance: (open: Uint8Array, sourceHeads?: Float64Array) => Balance;
 }
 
 /** Checks a layout and prepares its solver. */
@@ -104,7 +104,11 @@ export function prepareNetwork(network: Network): PreparedNetwork {
   });
 
   /** Balance with given states of the reducing valves; one-way links decided. */
-  const withReducing = (open: Uint8Array, throttling: readonly boolean[]): Balance => {
+  const withReducing = (
+    open: Uint8Array,
+    throttling: readonly boolean[],
+    sourceHeads: Float64Array | undefined,
+  ): Balance => {
     const reducing = new Uint8Array(laws.length);
     reducingRuns.forEach((l, k) => {
       if (throttling[k]) reducing[l] = 1;
@@ -119,7 +123,7 @@ export function prepareNetwork(network: Network): PreparedNetwork {
         if (valve === undefined) return "both";
         return valve.kind === "shut" || (holding[l] && !reducing[l]) ? "none" : "onward";
       }).map((reached) => 1 - reached);
-      const condition = conditionOf(open, cutOff, holding, reducing, passed);
+      const condition = conditionOf(open, sourceHeads, cutOff, holding, reducing, passed);
       const { flow, head, ...end } = solver(condition, start);
       iterations += end.iterations;
       start = flow.slice();
@@ -186,6 +190,7 @@ export function prepareNetwork(network: Network): PreparedNetwork {
 
   const conditionOf = (
     open: Uint8Array,
+    sourceHeads: Float64Array | undefined,
     cutOff: Uint8Array,
     holding: Uint8Array,
     reducing: Uint8Array,
@@ -195,7 +200,9 @@ export function prepareNetwork(network: Network): PreparedNetwork {
     const forced = new Float64Array(n).fill(Number.NaN);
     const shut = new Uint8Array(laws.length);
     sources.forEach((source, i) => {
-      if (source.kind === "fixed head") forced[sourceJunction[i]!] = source.head;
+      if (source.kind !== "fixed head") return;
+      const head = sourceHeads?.[i] ?? Number.NaN;
+      forced[sourceJunction[i]!] = Number.isNaN(head) ? source.head : head;
     });
     outlets.forEach((outlet, i) => {
       const at = outletJunction[i]!;
@@ -220,13 +227,13 @@ export function prepareNetwork(network: Network): PreparedNetwork {
     return { demand, forced, shut };
   };
 
-  const balance = (open: Uint8Array): Balance => {
+  const balance = (open: Uint8Array, sourceHeads?: Float64Array): Balance => {
     const tried = new Set<string>();
     let states: readonly boolean[] = reducingRuns.map(() => false);
     let iterations = 0;
     for (;;) {
       tried.add(states.join());
-      const found = withReducing(open, states);
+      const found = withReducing(open, states, sourceHeads);
       iterations += found.iterations;
       const wanted = reducingRuns.map((l, k) => wantsToThrottle(found, l, setHead[k]!));
       const agrees = wanted.every((wish, k) => wish === states[k]);

@@ -3,6 +3,7 @@
  *
  * @module
  */
+export { type GradeLineInput, type GradePoint, gradeLine } from "./grade-line.ts";
 export type {
   CheckValve,
   CurveSource,
@@ -40,4 +41,15 @@ export {
   outletOfNozzle,
   outletOfRating,
 } from "./outlet-coefficient.ts";
+export { type PumpSourceInput, pumpSource, type RegulatedAt } from "./pump-source.ts";
+export {
+  type GreatestVelocity,
+  type LeastPressure,
+  type Scenario,
+  type ScenarioResults,
+  type SolveScenariosInput,
+  solveScenarios,
+} from "./scenarios.ts";
 export { type SolveNetworkInput, solveNetwork } from "./solve-network.ts";
+export { type TankSourceInput, tankSource } from "./tank-source.ts";
+export { type WorstCombination, type WorstCombinationInput, worstCombination } from "./worst-combination.ts";

@@ -18,7 +18,7 @@ import type {
   RunResult,
   SourceResult,
 } from "./network-solution.ts";
-import { tidyTrees } from "./tree-flow.ts";
+import { spanningFlow } from "./spanning-flow.ts";
 
 /** A layout, and who draws water. */
 export interface SolveNetworkInput extends Network {
@@ -108,9 +108,9 @@ export function openOutlets(
 }
 
 /** Solves a prepared layout with some outlets open. */
-export function solvePrepared(prepared: PreparedNetwork, open: Uint8Array): NetworkResult {
+export function solvePrepared(prepared: PreparedNetwork, open: Uint8Array, sourceHeads?: Float64Array): NetworkResult {
   const { network, numbered, sourceLink } = prepared;
-  const balance = prepared.balance(open);
+  const balance = prepared.balance(open, sourceHeads);
   const { flow, iterations, settled } = balance;
   const overdrawn = network.sources.flatMap((source, i) => {
     if (source.kind !== "curve") return [];
@@ -121,7 +121,7 @@ export function solvePrepared(prepared: PreparedNetwork, open: Uint8Array): Netw
     const short = overdrawn.reduce((sum, { excess }) => sum + excess, 0);
     return { state: "cannot supply", short: short as VolumeFlow, sources: overdrawn.map(({ id }) => id) };
   }
-  tidyTrees(prepared, balance);
+  spanningFlow(prepared, balance);
   const sourceFlow = sourceFlows(prepared, balance);
   const residuals = residualsOf(prepared, balance, sourceFlow);
   if (!settled) return { state: "not settled", residuals };

@@ -69,8 +69,8 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
     innerEnds[2 * e + 1] = ends[2 * l + 1]!;
   });
   const system: SparseSystem = sparseSystem(n, innerEnds);
-  const offDiagonal = new Float64Array(inner.length);
-  const diagonal = new Float64Array(n);
+  const conductance = new Float64Array(inner.length);
+  const ground = new Float64Array(n);
   const right = new Float64Array(n);
   const loss = new Float64Array(links);
   const slope = new Float64Array(links);
@@ -81,9 +81,11 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
   return ({ demand, forced, shut }, start) => {
     const flow = new Float64Array(links);
     const head = new Float64Array(n + held.length);
-    head.set(held, n);
+    // Heads are reckoned from the first one held: what is at rest then differs from it by nothing, not by rounding.
+    const base = forced.find((h) => !Number.isNaN(h)) ?? 0;
+    for (let i = 0; i < held.length; i++) head[n + i] = held[i]! - base;
     const isHeld = (i: number): boolean => i >= n || !Number.isNaN(forced[i]);
-    for (let i = 0; i < n; i++) head[i] = isHeld(i) ? forced[i]! : 0;
+    for (let i = 0; i < n; i++) head[i] = isHeld(i) ? forced[i]! - base : 0;
 
     const evaluate = (at: Float64Array): void => {
       for (let l = 0; l < links; l++) {
@@ -96,7 +98,7 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
     /** Heads that the linearised laws ask for, into `head`; the change of flow that follows, into `step`. */
     const linearStep = (): void => {
       for (let i = 0; i < n; i++) {
-        diagonal[i] = 0;
+        ground[i] = 0;
         right[i] = -demand[i]!;
       }
       for (let l = 0; l < links; l++) {
@@ -108,26 +110,25 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
         const fixedI = isHeld(i);
         const fixedJ = isHeld(j);
         if (!fixedI) {
-          diagonal[i]! += w;
+          if (fixedJ) ground[i]! += w;
           right[i]! -= constant - (fixedJ ? w * head[j]! : 0);
         }
         if (!fixedJ) {
-          diagonal[j]! += w;
+          if (fixedI) ground[j]! += w;
           right[j]! += constant + (fixedI ? w * head[i]! : 0);
         }
       }
       for (let e = 0; e < inner.length; e++) {
         const l = inner[e]!;
         const open = !shut[l] && !isHeld(ends[2 * l]!) && !isHeld(ends[2 * l + 1]!);
-        offDiagonal[e] = open ? -1 / slope[l]! : 0;
+        conductance[e] = open ? 1 / slope[l]! : 0;
       }
       for (let i = 0; i < n; i++) {
-        if (isHeld(i)) {
-          diagonal[i] = 1;
-          right[i] = forced[i]!;
-        } else if (diagonal[i] === 0) diagonal[i] = 1;
+        if (!isHeld(i)) continue;
+        ground[i] = 1;
+        right[i] = forced[i]! - base;
       }
-      system.factor(diagonal, offDiagonal);
+      system.factor(ground, conductance);
       system.solve(right);
       head.set(right);
       for (let l = 0; l < links; l++) {
@@ -165,26 +166,28 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
       for (let l = 0; l < links; l++) if (shut[l]) flow[l] = 0;
       evaluate(flow);
     }
-    let previous = Infinity;
+    const result = (iterations: number, settled: boolean): SteadyFlow => {
+      for (let i = 0; i < head.length; i++) head[i]! += base;
+      return { flow, head, iterations, settled };
+    };
+    let best = Infinity;
+    let stalled = 0;
     for (let iteration = 1; iteration <= MOST_ITERATIONS; iteration++) {
       linearStep();
-      let t = 1;
       // The first step brings flows that keep continuity; the content can be compared from then on.
-      if (iteration > 1) {
-        const downhill = along();
-        t = stepLength(slopeAt, downhill);
-      } else slopeAt(1);
-      if (t !== 1) slopeAt(t);
+      const t = iteration > 1 ? stepLength(slopeAt, along()) : 1;
+      if (iteration === 1 || t !== 1) slopeAt(t);
       flow.set(trial);
       const off = imbalance();
       let largest = 1;
-      for (let i = 0; i < head.length; i++) if (Math.abs(head[i]!) > largest) largest = Math.abs(head[i]!);
+      for (let i = 0; i < head.length; i++) largest = Math.max(largest, Math.abs(head[i]! + base));
       const aim = BALANCE * largest;
-      if (off <= aim) return { flow, head, iterations: iteration, settled: true };
-      if (off >= previous / 2 && off <= ROUNDING * aim) return { flow, head, iterations: iteration, settled: true };
-      previous = off;
+      if (off <= aim) return result(iteration, true);
+      stalled = off < best / 2 ? 0 : stalled + 1;
+      best = Math.min(best, off);
+      if (stalled >= 3 && off <= ROUNDING * aim) return result(iteration, true);
     }
-    return { flow, head, iterations: MOST_ITERATIONS, settled: false };
+    return result(MOST_ITERATIONS, false);
   };
 }
 

@@ -73,6 +73,22 @@ export const networkSources: readonly Source[] = [
     note: "Recalled; the paper was not seen.",
   },
   {
+    id: "grassmann-1985",
+    type: "article-journal",
+    title: "Regenerative analysis and steady state distributions for Markov chains",
+    author: [
+      { family: "Grassmann", given: "W. K." },
+      { family: "Taksar", given: "M. I." },
+      { family: "Heyman", given: "D. P." },
+    ],
+    "container-title": "Operations Research",
+    volume: "33",
+    issue: "5",
+    page: "1107-1116",
+    issued: { "date-parts": [[1985]] },
+    note: "Elimination without subtraction. Recalled; the paper was not seen.",
+  },
+  {
     id: "liu-1990",
     type: "article-journal",
     title: "The role of elimination trees in sparse factorization",
