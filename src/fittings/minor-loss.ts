@@ -6,9 +6,12 @@
 import { requireObject, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
 import type { Length, VolumeFlow } from "../units/index.ts";
 
+/** A creeping flow has a vast coefficient, K₁/Re: 1500 at a Reynolds number of 1e-9 gives 1.5e12. */
+const MOST_COEFFICIENT = 1e13;
+
 /** A fitting by its coefficient, and the flow in it. */
 export interface MinorLossInput {
-  /** Resistance coefficient K on the velocity head at the inside diameter given. 0 to 1e9. */
+  /** Resistance coefficient K on the velocity head at the inside diameter given. 0 to 1e13. */
   readonly coefficient: number;
   /** Flow; a negative flow runs backwards. −1000 to 1000 m³/s. */
   readonly flow: VolumeFlow;
@@ -41,7 +44,7 @@ export interface MinorLossInput {
 export function minorLoss(input: MinorLossInput): Length {
   requireObject("input", input);
   const { coefficient, flow, insideDiameter } = input;
-  requireWithin("coefficient", coefficient, 0, 1e9, "");
+  requireWithin("coefficient", coefficient, 0, MOST_COEFFICIENT, "");
   requireWithin("flow", flow, -1e3, 1e3, "m³/s");
   requireWithin("insideDiameter", insideDiameter, 1e-4, 100, "m");
   const V = (4 * flow) / (Math.PI * insideDiameter * insideDiameter);
