@@ -3,6 +3,7 @@
  *
  * @module
  */
+export { erf, erfc, scaledErfc } from "./erf.ts";
 export { findRoot, type Root } from "./find-root.ts";
 export { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussWeight } from "./gauss-legendre.ts";
 export { STANDARD_GRAVITY } from "./gravity.ts";

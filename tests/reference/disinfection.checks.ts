@@ -102,7 +102,7 @@ export const computations: readonly Computation[] = [
     }),
   },
   {
-    ids: /mil-bleach-quart-trap|hickory-3-cups|mesa-bleach-dose/,
+    ids: /mil-bleach-quart-(trap|printed)|hickory-3-cups|mesa-bleach-dose/,
     compute: (g) => ({ dose: bleachGives(g, g.si<Volume>("volume")) }),
   },
   {
@@ -239,7 +239,7 @@ export const computations: readonly Computation[] = [
     }),
   },
   {
-    ids: /st-clair-500ppm-claim/,
+    ids: /st-clair-500ppm-(claim|printed)/,
     compute: (g) => ({ dose: bleachGives(g, standing(g.si<Length>("diameter"), g.si("depth"), 0)) }),
   },
   {
