@@ -87,7 +87,7 @@ export function checkLevelCutOff(input: LevelCutOffCheckInput): LevelCutOffCheck
   return { submergenceAtStop: submergenceAtStop as Length, band: (stopLevel - restartLevel) as Length, conditions };
 }
 
-/** Refuses levels that do not stop below where they start. Private. */
+/** Refuses levels that do not stop below where they start. @internal */
 export function requireLevelCutOff(parameter: string, levels: LevelCutOff): void {
   requireObject(parameter, levels);
   const path = parameter === "input" ? "" : `${parameter}.`;

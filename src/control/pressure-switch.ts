@@ -147,12 +147,12 @@ export function checkPressureSwitch(input: PressureSwitchCheckInput): PressureSw
   return { differential, shortestRun, mostStarts: starts, conditions };
 }
 
-/** Refuses settings that do not open above where they close. Private. */
-export function requirePressureSwitch(input: PressureSwitch): void {
+/** Refuses settings that do not open above where they close, under the names the caller's reader knows. @internal */
+export function requirePressureSwitch(input: PressureSwitch, closes = "cutIn", opens = "cutOut"): void {
   requireObject("input", input);
-  requireWithin("cutIn", input.cutIn, 0, 1e8, "Pa gauge");
-  requireWithin("cutOut", input.cutOut, 0, 1e8, "Pa gauge");
+  requireWithin(closes, input.cutIn, 0, 1e8, "Pa gauge");
+  requireWithin(opens, input.cutOut, 0, 1e8, "Pa gauge");
   if (!(input.cutOut > input.cutIn)) {
-    throw new InputError("cutOut", input.cutOut, `a gauge pressure above the cut-in of ${input.cutIn} Pa`);
+    throw new InputError(opens, input.cutOut, `a gauge pressure above the ${closes} of ${input.cutIn} Pa`);
   }
 }

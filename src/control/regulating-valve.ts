@@ -195,7 +195,7 @@ export function pressureHeld(input: PressureHeldInput): PressureHeld {
   return { state: "holds", pressure: pressure as GaugePressure, mode };
 }
 
-/** Refuses a valve that is not one. Private. */
+/** Refuses a valve that is not one. @internal */
 export function requireRegulatingValve(valve: RegulatingValve): void {
   requireObject("valve", valve);
   const { setPressure, minimumFlow, droop, droopFlow, openLoss, openLossFlow, maximumInlet } = valve;

@@ -17,5 +17,5 @@ export {
   requireWithin,
 } from "./guards.ts";
 export { type Integral, integrate } from "./integrate.ts";
-export { type CubicLine, cubicSlope, cubicValue, monotoneCubic } from "./monotone-cubic.ts";
 export { type LeastSquares, leastSquares } from "./least-squares.ts";
+export { type CubicLine, cubicSlope, cubicValue, monotoneCubic } from "./monotone-cubic.ts";

@@ -5,15 +5,18 @@
  *
  * @module
  */
-import { requireObject, requirePositive, requireWithin } from "../numeric/index.ts";
+import { requireObject, requireWithin } from "../numeric/index.ts";
 import { type AbsolutePressure, type GaugePressure, InputError, type Volume } from "../units/index.ts";
 
 /** The smallest absolute pressure of an air charge that is accepted, Pa: below it the tank holds nothing to reckon with. */
 const LEAST_AIR_PRESSURE = 100;
 
+/** The smallest tank that is accepted, m³: a microlitre. */
+const LEAST_VOLUME = 1e-9;
+
 /** An air-charged tank and the air outside it. */
 export interface AirCharge {
-  /** Whole volume of the tank: the air it holds when no water is in it. Above 0 to 10 000 m³. */
+  /** Whole volume of the tank: the air it holds when no water is in it. 1 microlitre to 10 000 m³. */
   readonly volume: Volume;
   /**
    * Gauge pressure of the air when the tank is empty of water; 0 for a plain tank that was full of outside air. From
@@ -78,27 +81,31 @@ export function storedWater(input: AirCharge & { readonly pressure: GaugePressur
   };
 }
 
-/** Share of a tank that water fills, from absolute pressures; 0 below the precharge. Private. */
+/** Share of a tank that water fills, from absolute pressures; 0 below the precharge. @internal */
 export function waterShare(prechargeAbsolute: number, absolute: number, exponent: number): number {
   if (!(absolute > prechargeAbsolute)) return 0;
   const ratio = prechargeAbsolute / absolute;
   return 1 - (exponent === 1 ? ratio : ratio ** (1 / exponent));
 }
 
-/** Refuses a tank that is not one. Private. */
-export function requireAirCharge(input: AirCharge): void {
-  requireObject("input", input);
+/** Refuses a tank that is not one; `path` goes before the names of its fields. @internal */
+export function requireAirCharge(input: AirCharge, path = ""): void {
+  requireObject(path === "" ? "input" : path.slice(0, -1), input);
   const { volume, precharge, atmosphere, polytropicExponent = 1 } = input;
-  requirePositive("volume", volume, 1e4, "m³");
+  requireWithin(`${path}volume`, volume, LEAST_VOLUME, 1e4, "m³");
   requireWithin("atmosphere", atmosphere, 1e4, 2e5, "Pa absolute");
-  requireWithin("precharge", precharge, -2e5, 1e8, "Pa gauge");
+  requireWithin(`${path}precharge`, precharge, -2e5, 1e8, "Pa gauge");
   if (!(precharge + atmosphere >= LEAST_AIR_PRESSURE)) {
-    throw new InputError("precharge", precharge, `a gauge pressure that leaves ${LEAST_AIR_PRESSURE} Pa absolute`);
+    throw new InputError(
+      `${path}precharge`,
+      precharge,
+      `a gauge pressure that leaves ${LEAST_AIR_PRESSURE} Pa absolute`,
+    );
   }
   requireWithin("polytropicExponent", polytropicExponent, 1, 1.4, "");
 }
 
-/** Refuses a pair of switch pressures that does not open above where it closes. Private. */
+/** Refuses a pair of switch pressures that does not open above where it closes. @internal */
 export function requireSwitch(cutIn: unknown, cutOut: unknown): void {
   requireWithin("cutIn", cutIn, 0, 1e8, "Pa gauge");
   requireWithin("cutOut", cutOut, 0, 1e8, "Pa gauge");

@@ -1,0 +1,403 @@
+/**
+ * Hydraulics with a well whose level follows the pump's flow at once: time is an integral along the delivery path.
+ *
+ * With w the water in the tanks, p the pressure, Q the pump's flow and q the use, dt = w′(p) dp / (Q − q). Taken along
+ * the pump's curve by flow, dp = P′(Q) dQ, so no curve is ever read backwards; what is left is smooth but for the pole at
+ * Q = q, towards which panels shrink.
+ *
+ * @module
+ */
+import { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussWeight } from "../numeric/index.ts";
+import { bankCompliance, bankPressure, bankWater } from "../tank/bank.ts";
+import type { CompiledSystem } from "./compile.ts";
+import { type CubicPiece, slopeAt, valueAt } from "./cubic-pieces.ts";
+import { deliveryLocus, emptyPressure, flowAt, type LocusPiece, pressureAt, storagePath } from "./locus.ts";
+import type { Outcome, Plant, PlantStart } from "./plant.ts";
+
+/** A panel may reach from the pole to at most this many times its nearest point: twelve Gauss points then err by 2e-14. */
+const POLE_RATIO = 3;
+
+/** A time is found when its flow moves by less than this share of its distance to the use. */
+const CLOSE = 1e-13;
+
+/** Most steps of a search for a flow; each at least halves its bracket every other time. */
+const MOST_STEPS = 200;
+
+/** A piece of the path with its integrand ready at the Gauss points. */
+interface ReadyPiece extends LocusPiece {
+  readonly waterLow: number;
+  readonly waterHigh: number;
+  /** True for a step: one pressure, many flows. */
+  readonly step: boolean;
+  /** Flows at the Gauss points. */
+  readonly q: readonly number[];
+  /** −w′(p) P′(Q) at them, times their weights. */
+  readonly weighted: readonly number[];
+  /** Power at them, where it is known. */
+  readonly power: readonly number[];
+}
+
+/** A plant whose well keeps no memory. */
+export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
+  const { bank, cutIn, cutOut, weight, power } = system;
+  const locus = deliveryLocus(system);
+  const tripFlow = flowOfDrawdown(system, (system.lowLevel?.stopLevel ?? Infinity) - system.staticLevel);
+  const dryFlow = flowOfDrawdown(system, system.intake - system.staticLevel);
+  const opening = emptyPressure(bank);
+  // A charge below the pressure of the open air keeps water that no tap can have; it is left out of the count.
+  const dead = bankWater(bank, opening);
+  const path = storagePath(system, locus, Math.min(tripFlow, dryFlow)).map((piece) => ready(piece));
+  const openingFlow = flowAt(locus, opening);
+  const waterAtCutIn = storedAt(cutIn);
+  const startIndex = indexAt(cutIn);
+
+  let water = storedAt(begin.pressure);
+  let pressure = begin.pressure;
+  let flow = 0;
+  let index = 0;
+  let elapsed = 0;
+  let pumped = 0;
+  let refused = 0;
+  let energy = 0;
+
+  return {
+    get water() {
+      return water;
+    },
+    get pressure() {
+      return pressure;
+    },
+    get flow() {
+      return flow;
+    },
+    get depth() {
+      return system.staticLevel + flow * (system.aquiferLoss + system.wellLoss * flow);
+    },
+    get elapsed() {
+      return elapsed;
+    },
+    get pumped() {
+      return pumped;
+    },
+    get refused() {
+      return refused;
+    },
+    get energy() {
+      return energy;
+    },
+    memory: 0,
+    start,
+    stop() {
+      flow = 0;
+    },
+    running,
+    resting,
+    recoveryTime: (depth) => (system.staticLevel < depth ? 0 : Infinity),
+  };
+
+  function start(demand: number): boolean {
+    if (water > 0) {
+      index = pressure === cutIn ? startIndex : indexAt(pressure);
+      flow = pressure === cutIn ? (path[index] as ReadyPiece).qHigh : flowAt(locus, pressure);
+    } else {
+      fillOrStayEmpty(demand);
+    }
+    return flow < tripFlow;
+  }
+
+  function running(limit: number, demand: number): Outcome {
+    let left = limit;
+    pumped = refused = energy = 0;
+    for (;;) {
+      if (flow >= tripFlow) return ended("low level");
+      if (flow >= dryFlow) return ended("ran dry");
+      if (!(water > 0)) {
+        fillOrStayEmpty(demand);
+        if (flow >= tripFlow) return ended("low level");
+        if (flow >= dryFlow) return ended("ran dry");
+        if (flow <= demand) {
+          holds(left, Math.min(flow, demand));
+          refused += (demand - flow) * left;
+          left = 0;
+          return ended("limit");
+        }
+      }
+      const piece = path[index] as ReadyPiece;
+      if (piece.step && demand >= piece.qLow && demand <= piece.qHigh) {
+        flow = demand;
+        if (flow >= tripFlow) return ended("low level");
+        holds(left, demand);
+        left = 0;
+        return ended("limit");
+      }
+      if (flow === demand) {
+        holds(left, demand);
+        left = 0;
+        return ended("limit");
+      }
+      const fills = flow > demand;
+      const whole = through(piece, fills, demand, left);
+      if (whole < 0) {
+        left = 0;
+        return ended("limit");
+      }
+      left -= whole;
+      pressure = fills ? piece.pHigh : piece.pLow;
+      water = fills ? piece.waterHigh : piece.waterLow;
+      flow = fills ? piece.qLow : piece.qHigh;
+      if (fills && pressure === cutOut) return ended("cut-out");
+      if (fills) index++;
+      else if (index > 0) index--;
+      else {
+        water = 0;
+        return ended("tank empty");
+      }
+      // A neighbour begins with the same flow; the trip is looked for on the way down only at its ends, where it was cut.
+      flow = fills ? (path[index] as ReadyPiece).qHigh : (path[index] as ReadyPiece).qLow;
+    }
+
+    function ended(outcome: Outcome): Outcome {
+      elapsed = limit - left;
+      return outcome;
+    }
+  }
+
+  /** Goes through the rest of a piece, or as far as `left` allows: the time taken, or −1 where time ran out in it. */
+  function through(piece: ReadyPiece, fills: boolean, demand: number, left: number): number {
+    const { cubic } = piece;
+    if (cubic === undefined) {
+      const rate = flow - demand;
+      const time = ((fills ? piece.waterHigh : piece.waterLow) - water) / rate;
+      if (time > left) {
+        const before = pressure;
+        water += rate * left;
+        pressure = pressureOf(water, piece.pHigh);
+        levelEnergy(left, rate, before);
+        pumped += flow * left;
+        return -1;
+      }
+      levelEnergy(time, rate, pressure, fills ? piece.pHigh : piece.pLow);
+      pumped += flow * time;
+      return time;
+    }
+    const end = fills ? piece.qLow : piece.qHigh;
+    if (flow === end || piece.step) return 0;
+    // The use lies on this piece, so the pressure only comes near the one where they balance.
+    const balances = fills ? demand >= end : demand <= end;
+    if (!balances) {
+      const time =
+        piece.qHigh === flow || piece.qLow === flow ? sweep(piece, demand) : between(cubic, flow, end, demand);
+      if (time <= left) {
+        account(piece, cubic, flow, end, time, demand);
+        return time;
+      }
+    }
+    const from = flow;
+    flow = flowAfter(cubic, from, balances ? demand : end, left, demand);
+    account(piece, cubic, from, flow, left, demand);
+    pressure = Math.min(Math.max(valueAt(cubic, flow), piece.pLow), piece.pHigh);
+    water = storedAt(pressure);
+    return -1;
+  }
+
+  /** Adds what was pumped and used while the flow went from one value to another. */
+  function account(piece: ReadyPiece, cubic: CubicPiece, from: number, to: number, time: number, demand: number): void {
+    const whole = (from === piece.qHigh && to === piece.qLow) || (from === piece.qLow && to === piece.qHigh);
+    const sign = from > to ? 1 : -1;
+    let stored = 0;
+    if (whole) for (const part of piece.weighted) stored += part;
+    else stored = gaussIntegral((q) => integrand(cubic, q), Math.min(from, to), Math.max(from, to));
+    pumped += sign * stored + demand * time;
+    if (power === undefined) return;
+    if (whole && clear(piece, demand)) {
+      let used = 0;
+      for (let i = 0; i < GAUSS_POINTS; i++) {
+        used += ((piece.weighted[i] as number) * (piece.power[i] as number)) / ((piece.q[i] as number) - demand);
+      }
+      energy += Math.abs(used);
+      return;
+    }
+    energy += poleIntegral(
+      (q) => integrand(cubic, q) * power(q, headAt(q, valueAt(cubic, q))),
+      Math.min(from, to),
+      Math.max(from, to),
+      demand,
+    );
+  }
+
+  /** Time to sweep a whole piece. */
+  function sweep(piece: ReadyPiece, demand: number): number {
+    const { qLow, qHigh, q, weighted, cubic } = piece;
+    if (!clear(piece, demand)) return between(cubic as CubicPiece, qLow, qHigh, demand);
+    let time = 0;
+    for (let i = 0; i < GAUSS_POINTS; i++) time += (weighted[i] as number) / ((q[i] as number) - demand);
+    return Math.abs(time);
+  }
+
+  /** Whether the use lies far enough from the flows of a piece for one panel to do. */
+  function clear({ qLow, qHigh }: ReadyPiece, demand: number): boolean {
+    const near = demand < qLow ? qLow - demand : demand - qHigh;
+    return qHigh - qLow <= (POLE_RATIO - 1) * near;
+  }
+
+  /** Time for the pump's flow to go from one value to another while `demand` is used. */
+  function between(cubic: CubicPiece, from: number, to: number, demand: number): number {
+    return poleIntegral((q) => integrand(cubic, q), Math.min(from, to), Math.max(from, to), demand);
+  }
+
+  /** −w′(p) P′(Q): water stored per fall of the pump's flow. */
+  function integrand(cubic: CubicPiece, q: number): number {
+    return -bankCompliance(bank, valueAt(cubic, q)) * slopeAt(cubic, q);
+  }
+
+  /** The flow a time after `from`, on the way to `end`; Newton steps on the time, each exact if the integrand were level. */
+  function flowAfter(cubic: CubicPiece, from: number, end: number, time: number, demand: number): number {
+    let near = from;
+    let far = end;
+    let x = from;
+    let left = time;
+    for (let i = 0; i < MOST_STEPS; i++) {
+      const g = integrand(cubic, x);
+      let next = demand + (x - demand) * Math.exp(-left / g);
+      // Outside the bracket, or nowhere: halve it.
+      if (!(g > 0) || (next - near) * (next - far) > 0 || Number.isNaN(next)) next = near + (far - near) / 2;
+      // The use itself is only reached where rounding says so.
+      if (next === demand) return demand;
+      if (Math.abs(next - x) <= CLOSE * Math.abs(next - demand) || next === x) return next;
+      const step = between(cubic, x, next, demand);
+      left += Math.abs(next - from) > Math.abs(x - from) ? -step : step;
+      x = next;
+      if (left > 0) near = x;
+      else far = x;
+    }
+    return x;
+  }
+
+  /** The flow and pressure of a running pump with its tanks empty, or the first piece where it can fill them. */
+  function fillOrStayEmpty(demand: number): void {
+    water = 0;
+    index = 0;
+    if (openingFlow > demand) {
+      pressure = opening;
+      flow = (path[0] as ReadyPiece).qHigh;
+      return;
+    }
+    const atOutlet = flowAt(locus, 0);
+    pressure = atOutlet > demand ? pressureAt(locus, demand) : 0;
+    flow = Math.min(atOutlet, demand);
+  }
+
+  /** The pump gives `flow` for a time at one pressure. */
+  function holds(time: number, given: number): void {
+    pumped += given * time;
+    if (power !== undefined) energy += power(given, headAt(given, pressure)) * time;
+  }
+
+  /** Energy while a level piece is gone through, the pressure changing and the flow not. */
+  function levelEnergy(time: number, rate: number, from: number, to: number = pressure): void {
+    if (power === undefined) return;
+    if (!system.variableSpeed || from === to) {
+      energy += power(flow, headAt(flow, to)) * time;
+      return;
+    }
+    energy += Math.abs(gaussIntegral((p) => (power(flow, headAt(flow, p)) * bankCompliance(bank, p)) / rate, from, to));
+  }
+
+  /** Head the pump makes to give a flow into a pressure, the loss in the main included. */
+  function headAt(q: number, p: number): number {
+    const { staticLevel, rise, aquiferLoss, wellLoss } = system;
+    return p / weight + staticLevel + rise + q * (aquiferLoss + wellLoss * q) + system.lossAt(q);
+  }
+
+  function storedAt(p: number): number {
+    return p > opening ? bankWater(bank, p) - dead : 0;
+  }
+
+  function pressureOf(stored: number, highest: number): number {
+    return Math.max(opening, bankPressure(bank, stored + dead, highest));
+  }
+
+  function resting(limit: number, demand: number, heldOff: boolean): Outcome {
+    flow = 0;
+    pumped = refused = energy = 0;
+    const floor = heldOff ? 0 : waterAtCutIn;
+    if (!heldOff && pressure <= cutIn) {
+      elapsed = 0;
+      return "cut-in";
+    }
+    if (!(water > 0)) {
+      // Nothing stored and no pump: the pressure is gone as soon as a tap opens.
+      if (demand > 0) pressure = 0;
+      elapsed = demand > 0 && !heldOff && pressure <= cutIn ? 0 : limit;
+      refused += demand * elapsed;
+      return elapsed === 0 ? "cut-in" : "limit";
+    }
+    const time = (water - floor) / demand;
+    if (time <= limit) {
+      elapsed = time;
+      water = floor;
+      pressure = floor > 0 ? cutIn : opening;
+      return floor > 0 ? "cut-in" : "tank empty";
+    }
+    elapsed = limit;
+    water -= demand * limit;
+    pressure = pressureOf(water, pressure);
+    return "limit";
+  }
+
+  function indexAt(p: number): number {
+    const found = path.findIndex(({ pHigh, step }) => p < pHigh || (step && p === pHigh));
+    return found < 0 ? path.length - 1 : found;
+  }
+
+  function ready(piece: LocusPiece): ReadyPiece {
+    const { cubic, qLow, qHigh, pLow, pHigh } = piece;
+    const step = cubic !== undefined && !(pHigh > pLow);
+    const q: number[] = [];
+    const weighted: number[] = [];
+    const powers: number[] = [];
+    if (cubic !== undefined && !step) {
+      for (let i = 0; i < GAUSS_POINTS; i++) {
+        const at = gaussPoint(i, qLow, qHigh);
+        q.push(at);
+        weighted.push(gaussWeight(i, qLow, qHigh) * integrand(cubic, at));
+        powers.push(power === undefined ? 0 : power(at, headAt(at, valueAt(cubic, at))));
+      }
+    }
+    return {
+      ...piece,
+      step,
+      q,
+      weighted,
+      power: powers,
+      waterLow: storedAt(pLow),
+      waterHigh: storedAt(pHigh),
+    };
+  }
+}
+
+/** ∫ g(Q) / |Q − pole| dQ over [low, high], the pole outside or at an end; panels shrink towards it. */
+function poleIntegral(g: (q: number) => number, low: number, high: number, pole: number): number {
+  const above = pole <= low;
+  let far = above ? high - pole : pole - low;
+  const near = above ? low - pole : pole - high;
+  let sum = 0;
+  // At the pole itself the integral is infinite; a bound on panels ends it where a double no longer tells them apart.
+  for (let panel = 0; far > near && panel < 80; panel++) {
+    const next = Math.max(near, far / POLE_RATIO);
+    const a = above ? pole + next : pole - far;
+    const b = above ? pole + far : pole - next;
+    sum += gaussIntegral((q) => g(q) / Math.abs(q - pole), a, b);
+    far = next;
+  }
+  return sum;
+}
+
+/** The flow at which the well is drawn down by `drawdown`, infinite where none does it. */
+function flowOfDrawdown({ aquiferLoss: B, wellLoss: C }: CompiledSystem, drawdown: number): number {
+  if (!(drawdown > 0)) return 0;
+  if (!Number.isFinite(drawdown)) return Infinity;
+  // The root that does not cancel; 0/0 cannot arise as the drawdown is above 0.
+  const root = (2 * drawdown) / (B + Math.sqrt(B * B + 4 * C * drawdown));
+  return Number.isFinite(root) ? root : Infinity;
+}
