@@ -4,12 +4,8 @@
  * @module
  */
 import { requireObject, requireWithin } from "../numeric/index.ts";
+import { bridge, LAMINAR_END, onBridge, TURBULENT_START } from "./bridge.ts";
 import { colebrookFactor, colebrookSlope } from "./colebrook.ts";
-
-/** Below this Reynolds number the flow is taken as laminar. */
-export const LAMINAR_END = 2000;
-/** From this Reynolds number on the flow is taken as turbulent. */
-export const TURBULENT_START = 4000;
 
 /** Highest Reynolds number and relative roughness that the Moody chart of Colebrook's equation shows. */
 const CHART_REYNOLDS = 1e8;
@@ -72,7 +68,10 @@ export function frictionFactor(input: FrictionFactorInput): FrictionFactor {
   if (reynolds <= LAMINAR_END) {
     return { value: 64 / reynolds, slope: -1, regime: "laminar", method: "poiseuille-1840", insideRange: true };
   }
-  if (reynolds < TURBULENT_START) return bridge(reynolds, relativeRoughness);
+  if (reynolds < TURBULENT_START) {
+    const { value, slope } = onBridge(bridge(relativeRoughness), reynolds);
+    return { value, slope, regime: "transition", method: "derived", insideRange: false };
+  }
   const value = colebrookFactor(reynolds, relativeRoughness);
   return {
     value,
@@ -80,29 +79,5 @@ export function frictionFactor(input: FrictionFactorInput): FrictionFactor {
     regime: "turbulent",
     method: "colebrook-1939",
     insideRange: reynolds <= CHART_REYNOLDS && relativeRoughness <= CHART_ROUGHNESS,
-  };
-}
-
-/** The cubic in Re of G = f Re² that meets both laws. It rises: neither end slope is over 3 times the chord's. */
-function bridge(reynolds: number, relativeRoughness: number): FrictionFactor {
-  const end = colebrookFactor(TURBULENT_START, relativeRoughness);
-  const span = TURBULENT_START - LAMINAR_END;
-  const low = 64 * LAMINAR_END;
-  const high = end * TURBULENT_START ** 2;
-  // Slopes of G over the span, so that t runs from 0 to 1.
-  const lowSlope = 64 * span;
-  const highSlope = (2 + colebrookSlope(TURBULENT_START, relativeRoughness, end)) * (high / TURBULENT_START) * span;
-  const rise = high - low;
-  const t = (reynolds - LAMINAR_END) / span;
-  const square = 3 * rise - 2 * lowSlope - highSlope;
-  const cube = lowSlope + highSlope - 2 * rise;
-  const G = low + t * (lowSlope + t * (square + t * cube));
-  const slope = (lowSlope + t * (2 * square + t * 3 * cube)) / span;
-  return {
-    value: G / reynolds ** 2,
-    slope: (slope * reynolds) / G - 2,
-    regime: "transition",
-    method: "derived",
-    insideRange: false,
   };
 }
