@@ -97,7 +97,7 @@ export interface TotalDynamicHeadParts {
  * ```
  *
  * @source derived: Bernoulli's equation from the pumping level to the discharge
- * @source usace-ti-814-01, equation 5-6: the same sum
+ * @source us-army-corps-1998, equation 5-6: the same sum
  */
 export function totalDynamicHead(input: TotalDynamicHeadInput): TotalDynamicHead {
   requireObject("input", input);

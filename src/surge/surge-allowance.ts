@@ -76,7 +76,7 @@ const FACTORS: Readonly<Record<"pvc" | "pe", { readonly recurring: number; reado
  * check.checks.map(({ allowed }) => Math.round(inPsi(allowed))); // => [235, 235, 376]
  * ```
  *
- * @source awwa-m23: PVC (from memory); the 1.6 also in moser-folkman-2008, example 4.2
+ * @source awwa-m23: PVC (from memory); the 1.6 also in moser-2008, example 4.2
  * @source awwa-m55: PE (from memory)
  */
 export function surgeAllowance(input: SurgeAllowanceInput): SurgeAllowance {

@@ -8,7 +8,7 @@ import type { Source } from "../source.ts";
 /** Sources of the head module. */
 export const headSources: readonly Source[] = [
   {
-    id: "usace-ti-814-01",
+    id: "us-army-corps-1998",
     type: "report",
     title: "Water Supply",
     author: [{ literal: "US Army Corps of Engineers" }],

@@ -56,7 +56,7 @@ export const surgeSources: readonly Source[] = [
     note: "Wave speed and surge allowance from memory.",
   },
   {
-    id: "moser-folkman-2008",
+    id: "moser-2008",
     type: "book",
     title: "Buried Pipe Design",
     author: [
