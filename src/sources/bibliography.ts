@@ -4,7 +4,19 @@
  * @module
  */
 import { InputError } from "../units/input-error.ts";
+import { conductorSources } from "./records/conductor.ts";
+import { controlSources } from "./records/control.ts";
+import { demandSources } from "./records/demand.ts";
+import { disinfectionSources } from "./records/disinfection.ts";
+import { fieldSources } from "./records/field.ts";
+import { freezeSources } from "./records/freeze.ts";
+import { generatorSources } from "./records/generator.ts";
 import { headSources } from "./records/head.ts";
+import { motorSources } from "./records/motor.ts";
+import { networkSources } from "./records/network.ts";
+import { pipeSources } from "./records/pipe.ts";
+import { surgeSources } from "./records/surge.ts";
+import { tankSources } from "./records/tank.ts";
 import { unitsSources } from "./records/units.ts";
 import { waterSources } from "./records/water.ts";
 import type { Source } from "./source.ts";
@@ -23,7 +35,23 @@ import type { Source } from "./source.ts";
  * ```
  */
 export function bibliography(): readonly Source[] {
-  return [...headSources, ...unitsSources, ...waterSources].sort((a, b) => (a.id < b.id ? -1 : 1));
+  return [
+    ...conductorSources,
+    ...controlSources,
+    ...demandSources,
+    ...disinfectionSources,
+    ...fieldSources,
+    ...freezeSources,
+    ...generatorSources,
+    ...headSources,
+    ...motorSources,
+    ...networkSources,
+    ...pipeSources,
+    ...surgeSources,
+    ...tankSources,
+    ...unitsSources,
+    ...waterSources,
+  ].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
 /**

@@ -1,0 +1,46 @@
+/**
+ * The sources a plan rests on.
+ *
+ * @module
+ */
+import { bibliography, type Source } from "../sources/index.ts";
+import { checkedPlan } from "./checked-plan.ts";
+import type { Plan } from "./plan-system.ts";
+
+/** Fields of plan data that hold a source id. */
+const ID_FIELDS = new Set(["method", "source", "basis"]);
+
+/** What every plan is worked out with, whatever it holds: the equations behind the stages. */
+const ALWAYS: readonly string[] = ["iapws-sr6-08", "colebrook-1939"];
+
+/**
+ * The bibliography of a plan: each source that a stage or a finding of it names.
+ *
+ * @param plan - a plan from {@link planSystem}
+ * @returns the records, ordered by id
+ * @throws {@link InputError} where it is no plan
+ * @source derived: the ids in the plan's own data
+ *
+ * @example
+ * ```ts no-run
+ * import { citationsOf, planSystem, readJob } from "risingmain/plan";
+ *
+ * declare const document: unknown;
+ * citationsOf(planSystem(readJob(document))).map(({ id }) => id);
+ * ```
+ */
+export function citationsOf(plan: Plan): readonly Source[] {
+  checkedPlan(plan);
+  const named = new Set(ALWAYS);
+  collect(plan, named);
+  return bibliography().filter(({ id }) => named.has(id));
+}
+
+/** Plans are trees of plain data a few levels deep; the walk goes no deeper than they do. */
+function collect(value: unknown, into: Set<string>, depth = 12): void {
+  if (typeof value !== "object" || value === null || depth === 0) return;
+  for (const [key, item] of Object.entries(value)) {
+    if (typeof item === "string" && ID_FIELDS.has(key)) into.add(item);
+    else collect(item, into, depth - 1);
+  }
+}

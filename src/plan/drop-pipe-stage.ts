@@ -1,0 +1,96 @@
+/**
+ * The drop pipe: its size, its loss, and the pressure at its lower end.
+ *
+ * @module
+ */
+import { pressureOfHead } from "../head/index.ts";
+import { darcyWeisbachLoss, findPipe, type PipeSize, wallRoughness } from "../pipe/index.ts";
+import type { PumpCurve } from "../pump/index.ts";
+import type { GaugePressure, Length, VolumeFlow } from "../units/index.ts";
+import type { Water } from "../water/index.ts";
+import { highestVelocity } from "./choose-pipes.ts";
+import { type Finding, PRACTICE } from "./finding.ts";
+import { finding } from "./findings.ts";
+import type { Job } from "./job.ts";
+import { dropPipeFittings, dropPipeLength, type Lift } from "./lift.ts";
+import { familySizes, runLoss } from "./pipes.ts";
+import type { DropPipeStage } from "./stages.ts";
+
+/** Family of the drop pipe where the job names no pipe: threaded heavy-wall PVC, common practice. */
+const USUAL_DROP_FAMILY = "PVC SCH 80";
+
+/** The drop pipe of the job; where it names none, the smallest that keeps the velocity at the duty flow. */
+export function chooseDropPipe(job: Job, water: Water, flow: VolumeFlow): PipeSize {
+  const { pipe } = job.dropPipe ?? {};
+  if (pipe !== undefined) return findPipe(pipe);
+  const sizes = familySizes(USUAL_DROP_FAMILY);
+  const fits = sizes.find((size) => velocityIn(size, flow, water) <= highestVelocity(job));
+  return fits ?? (sizes.at(-1) as PipeSize);
+}
+
+function velocityIn(pipe: PipeSize, flow: VolumeFlow, { kinematicViscosity }: Water): number {
+  const { roughness } = wallRoughness(pipe.material);
+  return darcyWeisbachLoss({
+    flow,
+    insideDiameter: pipe.insideDiameter,
+    length: 0 as Length,
+    roughness,
+    viscosity: kinematicViscosity,
+  }).velocity;
+}
+
+/** The drop pipe at the duty flow, and with the pump against a closed valve. */
+export function dropPipeStage(lift: Lift, flow: VolumeFlow, curve: PumpCurve | null): DropPipeStage {
+  const { job, water, dropPipe } = lift;
+  const loss = runLoss(
+    { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) },
+    flow,
+    water.kinematicViscosity,
+  );
+  return {
+    pipe: dropPipe,
+    pipeBy: job.dropPipe?.pipe === undefined ? "plan" : "job",
+    length: dropPipeLength(lift),
+    velocity: velocityIn(dropPipe, flow, water) as DropPipeStage["velocity"],
+    headLoss: (loss.pipe + loss.fittings) as Length,
+    // The water outside bears up the pipe as the column inside loads it: what is left is the pump's own shutoff head.
+    highestPressure: (curve === null
+      ? 0
+      : pressureOfHead({ head: curve.greatestHead, density: water.density })) as GaugePressure,
+  };
+}
+
+/** The drop pipe against its rating and the usual velocity. */
+export function dropPipeFindings(job: Job, stage: DropPipeStage): readonly Finding[] {
+  const { pipe } = stage;
+  return [
+    ...(pipe.pressureRating === null
+      ? []
+      : finding({
+          code: "drop-pipe-rating-exceeded",
+          stage: "dropPipe",
+          subject: pipe.name,
+          kind: "pressure",
+          value: stage.highestPressure,
+          limit: pipe.pressureRating,
+          wrong: "above",
+          severity: "stop",
+          message: "Against a closed valve the lower end of the drop pipe sees more than it is rated for.",
+          remedy: "Take a heavier pipe, or steel for the lower lengths.",
+          basis: { kind: "published", source: pipe.source, locator: "pressure rating at its rating temperature" },
+        })),
+    ...finding({
+      code: "drop-pipe-velocity-high",
+      stage: "dropPipe",
+      subject: pipe.name,
+      kind: "velocity",
+      value: stage.velocity,
+      limit: highestVelocity(job),
+      wrong: "above",
+      severity: "look",
+      message: "The water runs faster up the drop pipe than is usual.",
+      remedy: "Take the next size of pipe.",
+      basis: job.pipeChoice?.highestVelocity === undefined ? PRACTICE : { kind: "given", locator: "highest velocity" },
+    }),
+  ];
+}

@@ -1,0 +1,63 @@
+/**
+ * The whole job: job documents, the plan, its findings, the commissioning sheet, the report.
+ *
+ * @module
+ */
+
+export { citationsOf } from "./citations.ts";
+export type { ExpectedReading } from "./commissioning.ts";
+export type { Basis, Finding, Severity, StageName } from "./finding.ts";
+export type {
+  Job,
+  JobAnimals,
+  JobCable,
+  JobControls,
+  JobDemand,
+  JobDisinfection,
+  JobDropPipe,
+  JobFitting,
+  JobMotor,
+  JobOtherUse,
+  JobOutlet,
+  JobPipeChoice,
+  JobPlace,
+  JobPower,
+  JobPump,
+  JobPumpCandidate,
+  JobPumpPoint,
+  JobRegulatingValve,
+  JobRun,
+  JobSite,
+  JobSource,
+  JobTank,
+  JobTestStep,
+  JobUse,
+  JobWell,
+} from "./job.ts";
+export { JobError, type JobIssue } from "./job-error.ts";
+export type { Measure, MeasureKind, UnitSystem } from "./measure.ts";
+export { type Plan, planSystem } from "./plan-system.ts";
+export { readJob, readJobText } from "./read-job.ts";
+export { type ReportOptions, reportOf } from "./report.ts";
+export type {
+  CablePlan,
+  CandidatePlan,
+  ChosenPump,
+  ControlsStage,
+  DemandStage,
+  DisinfectionStage,
+  DropPipeStage,
+  HeldPlan,
+  LayoutStage,
+  OutletPlan,
+  PlanStages,
+  PowerStage,
+  PumpPoint,
+  PumpStage,
+  RunPlan,
+  SiteStage,
+  SourcePlan,
+  TankStage,
+  UsePlan,
+  WellStage,
+} from "./stages.ts";

@@ -1,0 +1,149 @@
+/**
+ * The yard lines: sizes, flows, and the pressure each outlet has in each use.
+ *
+ * @module
+ */
+import { pressureOfHead } from "../head/index.ts";
+import type { PipeSize } from "../pipe/index.ts";
+import type { GaugePressure, Length, Velocity, VolumeFlow } from "../units/index.ts";
+import type { Water } from "../water/index.ts";
+import { choosePipes, highestVelocity, USUAL_FAMILY } from "./choose-pipes.ts";
+import { type Finding, PRACTICE } from "./finding.ts";
+import { finding } from "./findings.ts";
+import type { Job } from "./job.ts";
+import { elevations, solveUse, tankElevation } from "./layout-solve.ts";
+import type { LayoutStage, RunPlan, UsePlan } from "./stages.ts";
+import { usesOf } from "./uses.ts";
+
+/** Pressure at the tank while water is used: the valve's, where there is one below cut-out; else the lowest, cut-in. */
+export function pressureWhileUsed({ controls }: Job): GaugePressure {
+  const { cutIn, cutOut, regulatingValve } = controls;
+  if (regulatingValve === undefined) return cutIn;
+  return Math.min(Math.max(regulatingValve.setPressure, cutIn), cutOut) as GaugePressure;
+}
+
+/** The layout in every use. */
+export function layoutStage(job: Job, water: Water): LayoutStage {
+  const uses = usesOf(job);
+  const { cutIn } = job.controls;
+  const pipes = choosePipes(job, water, uses, cutIn);
+  const layout = { job, water, pipes };
+  const atCutIn = uses.map((use) => solveUse(layout, use, cutIn));
+  const usePlans = uses.map((use, k): UsePlan => {
+    const low = atCutIn[k]?.outlets ?? [];
+    const held = solveUse(layout, use, pressureWhileUsed(job)).outlets;
+    const outlets = use.outlets.map(({ name, flow, pressure }, i) => ({
+      name,
+      flow,
+      pressureAtCutIn: (low[i]?.pressure ?? 0) as GaugePressure,
+      pressureHeld: (held[i]?.pressure ?? 0) as GaugePressure,
+      wanted: pressure,
+    }));
+    // With the flows fixed, every pressure moves with the tank's, one for one.
+    const missing = Math.max(...outlets.map(({ pressureAtCutIn, wanted }) => wanted - pressureAtCutIn));
+    return { name: use.name, flow: use.flow, outlets, tankPressureNeeded: (cutIn + missing) as GaugePressure };
+  });
+  return {
+    runs: job.runs.map((_, i) => runPlan(job, water, pipes[i] as PipeSize, i, atCutIn)),
+    uses: usePlans,
+    tankPressureNeeded: Math.max(...usePlans.map(({ tankPressureNeeded }) => tankPressureNeeded)) as GaugePressure,
+    choice: job.pipeChoice?.family ?? USUAL_FAMILY,
+  };
+}
+
+function runPlan(
+  job: Job,
+  water: Water,
+  pipe: PipeSize,
+  i: number,
+  solved: readonly ReturnType<typeof solveUse>[],
+): RunPlan {
+  const run = job.runs[i];
+  if (run === undefined) throw new Error("no such run");
+  const busiest = solved
+    .map(({ runs }) => runs[i])
+    .reduce((most, result) => (Math.abs(result?.flow ?? 0) > Math.abs(most?.flow ?? 0) ? result : most), undefined);
+  const places = elevations(job);
+  const lowest = Math.min(places.get(run.from) ?? 0, places.get(run.to) ?? 0);
+  const fall = (tankElevation(job) - lowest) as Length;
+  return {
+    name: `${run.from} – ${run.to}`,
+    from: run.from,
+    to: run.to,
+    length: run.length,
+    pipe,
+    pipeBy: run.pipe === undefined ? "plan" : "job",
+    flow: Math.abs(busiest?.flow ?? 0) as VolumeFlow,
+    velocity: Math.abs(busiest?.velocity ?? 0) as Velocity,
+    headLoss: Math.abs(busiest?.headLoss ?? 0) as Length,
+    highestPressure: (job.controls.cutOut + pressureOfHead({ head: fall, density: water.density })) as GaugePressure,
+  };
+}
+
+/** Outlets against what they want, runs against velocity and rating. */
+export function layoutFindings(job: Job, { runs, uses }: LayoutStage): readonly Finding[] {
+  return [...uses.flatMap(outletFindings), ...runs.flatMap((run) => runFindings(job, run))];
+}
+
+function outletFindings({ name: use, outlets }: UsePlan): readonly Finding[] {
+  return outlets.flatMap(({ name, pressureAtCutIn, pressureHeld, wanted }) => {
+    const base = {
+      stage: "layout",
+      subject: `${name}, in "${use}"`,
+      kind: "pressure",
+      wrong: "below",
+      basis: { kind: "given", locator: "pressure wanted at the outlet" },
+    } as const;
+    const held = finding({
+      ...base,
+      code: "outlet-short-of-pressure",
+      value: pressureHeld,
+      limit: wanted,
+      severity: pressureHeld <= 0 ? "stop" : "fix",
+      message: "The outlet has less pressure than wanted while the pump runs.",
+      remedy: "Take the next size of pipe on its way, raise the switch setting, or lower the flow.",
+    });
+    if (held.length > 0) return held;
+    return finding({
+      ...base,
+      code: "outlet-short-at-cut-in",
+      value: pressureAtCutIn,
+      limit: wanted,
+      severity: "look",
+      message: "Just before the pump starts the outlet has less pressure than wanted; the pump then makes it good.",
+      remedy: "Raise the cut-in or take the next size of pipe on its way, if the user will notice.",
+    });
+  });
+}
+
+function runFindings(job: Job, run: RunPlan): readonly Finding[] {
+  const base = { stage: "layout", subject: `run ${run.name}` } as const;
+  return [
+    ...finding({
+      ...base,
+      code: "velocity-high",
+      kind: "velocity",
+      value: run.velocity,
+      limit: highestVelocity(job),
+      wrong: "above",
+      severity: "look",
+      message: "The water runs faster in the pipe than is usual: more loss, more surge when a valve shuts.",
+      remedy: "Take the next size of pipe.",
+      basis: job.pipeChoice?.highestVelocity === undefined ? PRACTICE : { kind: "given", locator: "highest velocity" },
+    }),
+    ...(run.pipe.pressureRating === null
+      ? []
+      : finding({
+          ...base,
+          code: "pipe-rating-exceeded",
+          kind: "pressure",
+          value: run.highestPressure,
+          limit: run.pipe.pressureRating,
+          wrong: "above",
+          severity: "stop",
+          message: "At rest at cut-out the lowest end of the run sees more than its pipe is rated for.",
+          remedy: "Take a pipe of a higher class, or lower the cut-out.",
+          basis: { kind: "published", source: run.pipe.source, locator: "pressure rating at its rating temperature" },
+        })),
+  ];
+}

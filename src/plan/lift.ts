@@ -1,0 +1,91 @@
+/**
+ * From the water in the well to the tank: the head it takes at a flow and a pressure, and the flow a pump gives.
+ *
+ * @module
+ */
+import { headOfPressureDifference, pressureOfHead, type TotalDynamicHead, totalDynamicHead } from "../head/index.ts";
+import type { PipeSize } from "../pipe/index.ts";
+import { operatingPoint, type PumpCurve } from "../pump/index.ts";
+import type { GaugePressure, Length, PressureDifference, VolumeFlow } from "../units/index.ts";
+import type { Water } from "../water/index.ts";
+import { type DrawdownLaw, drawdownAt } from "../well/index.ts";
+import type { Job } from "./job.ts";
+import { tankElevation } from "./layout-solve.ts";
+import { runLoss } from "./pipes.ts";
+
+/** Everything between the water at rest and the tank. */
+export interface Lift {
+  /** The job. */
+  readonly job: Job;
+  /** Its water. */
+  readonly water: Water;
+  /** Drawdown of its well. */
+  readonly law: DrawdownLaw;
+  /** The drop pipe. */
+  readonly dropPipe: PipeSize;
+  /** Depth of the intake. */
+  readonly setting: Length;
+  /** Depth to the water at rest: the usual one, or the highest. */
+  readonly staticLevel: Length;
+}
+
+/** Length of the drop pipe: from the intake to the tank's connection. */
+export function dropPipeLength({ job, setting }: Lift): Length {
+  return (setting + Math.max(tankElevation(job), 0)) as Length;
+}
+
+/** The fittings of the drop pipe, its check valves with them. */
+export function dropPipeFittings({ dropPipe }: Job) {
+  const { fittings = [], checkValves = 0 } = dropPipe ?? {};
+  // The pump's own check valve counts once.
+  return [...fittings, { kind: "swing check valve", count: checkValves + 1 } as const];
+}
+
+/** Loss of the regulating valve wide open: as the square of the flow. */
+function valveLoss({ controls }: Job, flow: VolumeFlow): PressureDifference {
+  const { loss, ratedFlow } = controls.regulatingValve ?? {};
+  if (loss === undefined || ratedFlow === undefined) return 0 as PressureDifference;
+  return (loss * (flow / ratedFlow) ** 2) as PressureDifference;
+}
+
+/** Head from the water at rest to the tank at a flow and a pressure there, part by part. */
+export function headTaken(lift: Lift, flow: VolumeFlow, pressure: GaugePressure): TotalDynamicHead {
+  const { job, water, law, dropPipe, staticLevel } = lift;
+  const { density, kinematicViscosity } = water;
+  const run = { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) };
+  const loss = runLoss(run, flow, kinematicViscosity);
+  return totalDynamicHead({
+    staticLevel,
+    drawdown: drawdownAt(law, flow),
+    elevation: tankElevation(job),
+    dischargePressure: pressure,
+    losses: [
+      { name: "drop pipe", headLoss: loss.pipe },
+      { name: "fittings and check valves", headLoss: loss.fittings },
+      {
+        name: "regulating valve",
+        headLoss: headOfPressureDifference({ pressureDifference: valveLoss(job, flow), density }),
+      },
+    ],
+    density,
+  });
+}
+
+/** What a pump does against the lift at a pressure. */
+export function pumpAt(lift: Lift, curve: PumpCurve, pressure: GaugePressure) {
+  return operatingPoint({ curve, systemHead: (flow) => headTaken(lift, flow, pressure).totalDynamicHead });
+}
+
+/** Flow of a pump into the tank at a pressure: 0 where it cannot lift, the curve's last where it runs out past it. */
+export function flowAt(lift: Lift, curve: PumpCurve, pressure: GaugePressure): VolumeFlow {
+  const point = pumpAt(lift, curve, pressure);
+  if (point.state === "running") return point.flow;
+  return (point.state === "runs out" ? point.moreThan : 0) as VolumeFlow;
+}
+
+/** Gauge pressure at the tank against a closed valve. */
+export function shutoffPressure(lift: Lift, curve: PumpCurve): GaugePressure {
+  const { density } = lift.water;
+  const head = (curve.greatestHead - lift.staticLevel - tankElevation(lift.job)) as Length;
+  return pressureOfHead({ head, density });
+}

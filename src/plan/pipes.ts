@@ -1,0 +1,49 @@
+/**
+ * What a length of pipe with fittings costs in head, as the plan reckons it everywhere: Darcy–Weisbach with the wall's
+ * roughness, fittings by their names.
+ *
+ * @module
+ */
+import { fittingsLoss } from "../fittings/index.ts";
+import { darcyWeisbachLoss, findPipe, listPipes, type PipeSize, wallRoughness } from "../pipe/index.ts";
+import type { KinematicViscosity, Length, VolumeFlow } from "../units/index.ts";
+import type { JobFitting } from "./job.ts";
+
+/** A length of one pipe with its fittings. */
+export interface PipeRun {
+  /** The pipe. */
+  readonly pipe: PipeSize;
+  /** Its length. */
+  readonly length: Length;
+  /** Its fittings. */
+  readonly fittings: readonly JobFitting[];
+}
+
+/** Head lost in a run at a flow, pipe and fittings apart. */
+export function runLoss(
+  run: PipeRun,
+  flow: VolumeFlow,
+  viscosity: KinematicViscosity,
+): { readonly pipe: Length; readonly fittings: Length } {
+  const { insideDiameter } = run.pipe;
+  const roughness = wallRoughness(run.pipe.material).roughness;
+  const pipe = darcyWeisbachLoss({ flow, insideDiameter, length: run.length, roughness, viscosity }).headLoss;
+  if (run.fittings.length === 0) return { pipe, fittings: 0 as Length };
+  const fittings = run.fittings.map(({ kind, count }) => ({ kind: "named", fitting: kind, count }) as const);
+  return { pipe, fittings: fittingsLoss({ flow, insideDiameter, roughness, viscosity, fittings }).headLoss };
+}
+
+/** The sizes of a family such as "PE SIDR 15", thin to thick; empty where there is no such family. */
+export function familySizes(family: string): readonly PipeSize[] {
+  const nominals = [...new Set(listPipes().map(({ nominal }) => nominal))];
+  return nominals
+    .flatMap((nominal) => {
+      try {
+        return [findPipe(`${nominal} ${family}`)];
+      } catch {
+        // Not every family has every size.
+        return [];
+      }
+    })
+    .sort((a, b) => a.insideDiameter - b.insideDiameter);
+}

@@ -1,0 +1,119 @@
+/**
+ * The whole job: what it leaves open is sized, what it fixes is checked.
+ *
+ * @module
+ */
+import type { Caution } from "../sources/index.ts";
+import { planCautions } from "./cautions.ts";
+import { commissioningSheet, type ExpectedReading } from "./commissioning.ts";
+import { controlsFindings, controlsStage } from "./controls-stage.ts";
+import { demandFindings, demandStage } from "./demand-stage.ts";
+import { disinfectionStage } from "./disinfection-stage.ts";
+import { chooseDropPipe, dropPipeFindings, dropPipeStage } from "./drop-pipe-stage.ts";
+import type { Finding, Severity } from "./finding.ts";
+import type { Job } from "./job.ts";
+import { layoutFindings, layoutStage } from "./layout-stage.ts";
+import { powerFindings } from "./power-findings.ts";
+import { powerStage } from "./power-stage.ts";
+import { pumpFindings } from "./pump-findings.ts";
+import { pumpStage } from "./pump-stage.ts";
+import { checkedJob } from "./read-job.ts";
+import { siteStage } from "./site-stage.ts";
+import type { PlanStages } from "./stages.ts";
+import { tankFindings, tankStage } from "./tank-stage.ts";
+import { wellFindings, wellStage } from "./well-stage.ts";
+
+/** A plan: plain data that JSON carries. */
+export interface Plan {
+  /** Form of the plan; 1. */
+  readonly version: 1;
+  /** What the property is called. */
+  readonly name: string;
+  /** The stages, in the order the work is done. */
+  readonly stages: PlanStages;
+  /** What was found, gravest first, then in the order of the work. */
+  readonly findings: readonly Finding[];
+  /** The readings to take when it runs. */
+  readonly commissioning: readonly ExpectedReading[];
+  /** The cautions that go with it. */
+  readonly cautions: readonly Caution[];
+}
+
+/** Gravest first. */
+const SEVERITIES: readonly Severity[] = ["stop", "fix", "look", "good"];
+
+/**
+ * Plans a private water system: well, pump, pipe, tank, controls, power, disinfection.
+ *
+ * @remarks
+ * Each stage is the physical model of its module: Darcy–Weisbach in the pipes, the pump's own curve against lift,
+ * drawdown and loss, the gas law in the tank, phasors in the cables. Nothing is taken from rules of thumb but the
+ * limits that findings mark as common practice.
+ *
+ * @param job - the job in SI quantities; {@link readJob} reads one from a document
+ * @returns the plan: stages, findings, commissioning sheet, cautions
+ * @throws {@link JobError} (an InputError) with everything wrong in the job
+ * @source derived: the modules' methods, put together
+ *
+ * @example A job file is read, then planned
+ * ```ts no-run
+ * import { readFileSync } from "node:fs";
+ * import { planSystem, readJobText } from "risingmain/plan";
+ *
+ * const plan = planSystem(readJobText(readFileSync("job.json", "utf8")));
+ * plan.findings.map(({ code }) => code);
+ * ```
+ */
+export function planSystem(job: Job): Plan {
+  const checked = checkedJob(job);
+  const site = siteStage(checked);
+  const { water, atmosphere } = site;
+  const demand = demandStage(checked);
+  const flow = demand.designFlow;
+  const well = wellStage(checked, flow);
+  const layout = layoutStage(checked, water);
+  const work = pumpStage({
+    job: checked,
+    water,
+    law: well.law,
+    dropPipe: chooseDropPipe(checked, water, flow),
+    dutyFlow: flow,
+  });
+  const curve = work.pump?.curve ?? null;
+  const dropPipe = dropPipeStage(work.lift, flow, curve);
+  const controls = controlsStage(work.lift, curve);
+  const tank = tankStage(work.lift, curve, atmosphere);
+  const power = work.pump === null ? null : powerStage(checked, work.pump.candidate, work.stage.setting);
+  const disinfection = disinfectionStage(work.lift, layout, tank, flow);
+  const stages: PlanStages = {
+    site,
+    demand,
+    well,
+    layout,
+    pump: work.stage,
+    dropPipe,
+    controls,
+    tank,
+    power,
+    disinfection,
+  };
+  const findings = [
+    ...demandFindings(checked, demand),
+    ...wellFindings(checked, well, flow),
+    ...layoutFindings(checked, layout),
+    ...pumpFindings(checked, work),
+    ...dropPipeFindings(checked, dropPipe),
+    ...controlsFindings(work.lift, curve, controls, layout),
+    ...tankFindings(checked, tank),
+    ...(power === null || work.pump === null ? [] : powerFindings(checked, work.pump.candidate.motor, power)),
+  ];
+  return {
+    version: 1,
+    name: checked.name,
+    stages,
+    // Sorting is stable, so within a severity the order of the work stays.
+    findings: findings.sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity)),
+    commissioning: commissioningSheet(stages),
+    cautions: planCautions(checked),
+  };
+}

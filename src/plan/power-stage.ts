@@ -1,0 +1,193 @@
+/**
+ * Power: the motor's currents, its cables, and each source of power that feeds it.
+ *
+ * @module
+ */
+import {
+  type CircuitSegment,
+  type ConductorSize,
+  conductorChoices,
+  conductorImpedance,
+  lockedRotorDrop,
+  parseConductorSize,
+  smallestConductor,
+  voltageDrop,
+} from "../conductor/index.ts";
+import { generatorCheck } from "../generator/index.ts";
+import {
+  type CodeLetter,
+  fullLoadCurrent,
+  lockedRotorCurrent,
+  motorBranchCircuit,
+  typicalMotor,
+} from "../motor/index.ts";
+import { type Current, type Length, type Power, percent, type Ratio, type Voltage } from "../units/index.ts";
+import type { Job, JobCable, JobMotor, JobPumpCandidate, JobSource } from "./job.ts";
+import type { CablePlan, PowerStage, SourcePlan } from "./stages.ts";
+
+/** Most drop while running where the job names none: 5 % from source to motor, as the code recommends. */
+export const USUAL_DROP = percent(5);
+
+/** The motor as the circuit sees it. */
+interface MotorLoad {
+  readonly current: Current;
+  readonly powerFactor: Ratio;
+  readonly lockedRotorCurrent: Current;
+  readonly lockedRotorPowerFactor: Ratio;
+  readonly inputPower: Power;
+}
+
+/** Currents, cables and sources for the pump chosen; its setting is the length of a drop cable the job gives none for. */
+export function powerStage(job: Job, { motor }: JobPumpCandidate, setting: Length): PowerStage {
+  const [source] = job.power.sources;
+  if (source === undefined) throw new Error("a job without a source passed its schema");
+  const load = loadOf(motor);
+  const table = fullLoadCurrent({ power: motor.power, voltage: motor.voltage, system: motor.phase }).current;
+  const branch = motorBranchCircuit({
+    fullLoadCurrent: table,
+    ...(motor.fullLoadCurrent === undefined ? {} : { nameplateCurrent: motor.fullLoadCurrent }),
+    ...(motor.serviceFactor === undefined ? {} : { serviceFactor: motor.serviceFactor }),
+  });
+  const sizes = sizesOf(job, source, load, branch.conductorAmpacity, setting);
+  const segments = job.power.circuit.map((cable, i) => segmentOf(cable, sizes[i] as ConductorSize, setting));
+  const running = voltageDrop({
+    system: source.phase,
+    sourceVoltage: source.voltage,
+    current: load.current,
+    powerFactor: load.powerFactor,
+    segments,
+    nominalVoltage: source.voltage,
+  });
+  const drops =
+    running.state === "carried" ? running.segments.map(({ drop }) => drop) : segments.map(() => 0 as Voltage);
+  return {
+    fullLoadCurrent: load.current,
+    lockedRotorCurrent: load.lockedRotorCurrent,
+    conductorAmpacity: branch.conductorAmpacity,
+    highestBreaker: branch.protectionRating,
+    inputPower: load.inputPower,
+    cables: job.power.circuit.map(
+      (cable, i): CablePlan => ({
+        name: cable.name,
+        length: segments[i]?.length as Length,
+        size: sizes[i] as ConductorSize,
+        sizeBy: cable.size === undefined ? "plan" : "job",
+        material: cable.material ?? "copper",
+        drop: drops[i] as Voltage,
+      }),
+    ),
+    drop: running.state === "carried" ? running.drop : running.available,
+    dropShare: (running.state === "carried" ? running.share : 1) as Ratio,
+    sources: job.power.sources.map((each) => sourcePlan(each, motor, load, segments)),
+  };
+}
+
+/** What the plate says; the code's table and typical figures for the rest. */
+function loadOf(motor: JobMotor): MotorLoad {
+  const { power, voltage, phase } = motor;
+  const typical = typicalMotor({ power, system: phase });
+  const codeLetter: CodeLetter = motor.codeLetter ?? typical.codeLetter;
+  const letter = lockedRotorCurrent({ power, voltage, system: phase, codeLetter });
+  const efficiency = motor.efficiency ?? typical.efficiency;
+  return {
+    current: motor.fullLoadCurrent ?? fullLoadCurrent({ power, voltage, system: phase }).current,
+    powerFactor: motor.powerFactor ?? typical.powerFactor,
+    // The upper end of the letter's band, since a start that fails is found out at the well.
+    lockedRotorCurrent: motor.lockedRotorCurrent ?? letter.high ?? letter.low,
+    lockedRotorPowerFactor: typical.lockedRotorPowerFactor,
+    inputPower: (power / efficiency) as Power,
+  };
+}
+
+function lengthOf(cable: JobCable, setting: Length): Length {
+  return cable.length ?? setting;
+}
+
+function segmentOf(cable: JobCable, size: ConductorSize, setting: Length): CircuitSegment {
+  const { resistance, reactance } = conductorImpedance({ size, material: cable.material ?? "copper" });
+  return { length: lengthOf(cable, setting), resistance, reactance };
+}
+
+/** Sizes given, and one size for all that is left open: the smallest that keeps drop and ampacity. */
+function sizesOf(
+  job: Job,
+  source: JobSource,
+  load: MotorLoad,
+  ampacityNeeded: Current,
+  setting: Length,
+): readonly ConductorSize[] {
+  const { circuit, mostVoltageDrop = USUAL_DROP } = job.power;
+  const given = circuit.map(({ size }) => (size === undefined ? null : parseConductorSize(size)));
+  const open = circuit.filter((_, i) => given[i] === null);
+  const settled = circuit.flatMap((cable, i) => (given[i] == null ? [] : [segmentOf(cable, given[i], setting)]));
+  const length = open.reduce((sum, cable) => sum + lengthOf(cable, setting), 0) as Length;
+  const aluminium = open.some(({ material }) => material === "aluminium");
+  const found = smallestConductor({
+    system: source.phase,
+    sourceVoltage: source.voltage,
+    current: load.current,
+    powerFactor: load.powerFactor,
+    nominalVoltage: source.voltage,
+    length,
+    choices: conductorChoices({ material: aluminium ? "aluminium" : "copper", insulation: "75 °C", bundled: 3 }),
+    dropLimit: mostVoltageDrop,
+    ampacityNeeded,
+    settled,
+  });
+  const chosen = parseConductorSize(found.choice.size);
+  return given.map((size) => size ?? chosen);
+}
+
+function sourcePlan(
+  source: JobSource,
+  motor: JobMotor,
+  load: MotorLoad,
+  segments: readonly CircuitSegment[],
+): SourcePlan {
+  const running = voltageDrop({
+    system: source.phase,
+    sourceVoltage: source.voltage,
+    current: load.current,
+    powerFactor: load.powerFactor,
+    segments,
+    nominalVoltage: source.voltage,
+  });
+  const start = lockedRotorDrop({
+    system: source.phase,
+    sourceVoltage: source.voltage,
+    segments,
+    lockedRotorCurrent: load.lockedRotorCurrent,
+    lockedRotorPowerFactor: load.lockedRotorPowerFactor,
+    ratedVoltage: motor.voltage,
+  });
+  return {
+    name: source.name,
+    kind: source.kind,
+    phase: source.phase,
+    voltage: source.voltage,
+    runningVoltage: running.state === "carried" ? running.loadVoltage : (0 as Voltage),
+    startingVoltage: start.motorVoltage,
+    generator:
+      source.kind === "utility" || source.runningPower === undefined
+        ? null
+        : generatorCheck({
+            generator: {
+              runningPower: source.runningPower,
+              surgePower: source.surgePower ?? source.runningPower,
+              voltage: source.voltage,
+              system: source.phase,
+            },
+            motor: {
+              system: motor.phase,
+              ratedVoltage: motor.voltage,
+              current: load.current,
+              powerFactor: load.powerFactor,
+              lockedRotorCurrent: load.lockedRotorCurrent,
+              lockedRotorPowerFactor: load.lockedRotorPowerFactor,
+            },
+            segments,
+            otherLoads: source.otherLoad === undefined ? [] : [{ power: source.otherLoad }],
+            ...(source.receptacle === undefined ? {} : { receptacle: source.receptacle }),
+          }),
+  };
+}

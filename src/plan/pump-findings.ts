@@ -1,0 +1,200 @@
+/**
+ * The pump and its setting against their limits.
+ *
+ * @module
+ */
+import type { PumpCurve } from "../pump/index.ts";
+import type { Length } from "../units/index.ts";
+import type { SettingCheck } from "../well/index.ts";
+import { type Basis, type Finding, PRACTICE } from "./finding.ts";
+import { finding } from "./findings.ts";
+import type { Job } from "./job.ts";
+import { greatestShaftPower, type PumpWork } from "./pump-stage.ts";
+import type { PumpStage } from "./stages.ts";
+
+/** A pump's best run starts at about 70 % and ends at about 120 % of its best flow: common practice. */
+const NEAR_BEST = 0.7;
+
+/** Everything that stands against the pump or its setting. */
+export function pumpFindings(job: Job, { stage, pump, lift }: PumpWork): readonly Finding[] {
+  return [
+    ...settingFindings(job, stage),
+    ...choiceFindings(job, stage),
+    ...(stage.chosen === null || pump === null
+      ? []
+      : [...chosenFindings(job, stage, pump.curve), ...motorFindings({ stage, pump, lift })]),
+  ];
+}
+
+function settingFindings({ well }: Job, { setting, settingChecks }: PumpStage): readonly Finding[] {
+  const { casingDepth = well.depth } = well;
+  const missed = (
+    code: string,
+    check: SettingCheck | null,
+    severity: "stop" | "fix",
+    message: string,
+    remedy: string,
+    basis: Basis,
+  ): readonly Finding[] =>
+    check === null || check.met
+      ? []
+      : finding({
+          code,
+          stage: "pump",
+          kind: "length",
+          value: setting,
+          limit: (setting + check.margin) as Length,
+          wrong: "above",
+          severity,
+          message,
+          remedy,
+          basis,
+        });
+  return [
+    ...missed(
+      "pump-below-casing",
+      settingChecks.insideCasing,
+      "fix",
+      "The pump hangs out of the casing into the open hole, where sediment can reach and bury it.",
+      casingDepth < well.depth ? "Raise the pump into the casing, or line the hole." : "Raise the pump.",
+      PRACTICE,
+    ),
+    ...missed(
+      "pump-beside-screen",
+      settingChecks.aboveScreen,
+      "fix",
+      "The pump hangs beside the screen: water comes in above the motor and does not cool it, and sand is drawn straight in.",
+      "Raise the pump above the screen, or fit a flow sleeve.",
+      PRACTICE,
+    ),
+    ...missed(
+      "pump-near-bottom",
+      settingChecks.offBottom,
+      "fix",
+      "The pump hangs close to the bottom, where sediment gathers.",
+      "Raise the pump.",
+      PRACTICE,
+    ),
+    ...(settingChecks.covered.met
+      ? []
+      : finding({
+          code: settingChecks.submergence <= 0 ? "intake-uncovered" : "little-water-over-intake",
+          stage: "pump",
+          kind: "length",
+          value: settingChecks.submergence,
+          limit: (settingChecks.submergence - settingChecks.covered.margin) as Length,
+          wrong: "below",
+          severity: settingChecks.submergence <= 0 ? "stop" : "fix",
+          message:
+            settingChecks.submergence <= 0
+              ? "While pumping, the water falls below the intake: the pump draws air."
+              : "While pumping, little water is left over the intake: a dry season takes it away.",
+          remedy: "Set the pump deeper if the casing allows, use less at once, and fit a dry-run cut-off.",
+          basis: PRACTICE,
+        })),
+  ];
+}
+
+function choiceFindings({ pump }: Job, { chosen, candidates, dutyFlow }: PumpStage): readonly Finding[] {
+  if (
+    pump?.candidates === undefined ||
+    (chosen !== null && candidates.some(({ name, suits }) => name === chosen.name && suits))
+  )
+    return [];
+  const most = Math.max(0, ...candidates.map(({ atCutIn }) => atCutIn?.flow ?? 0));
+  return [
+    {
+      code: "no-pump-suits",
+      severity: "stop",
+      stage: "pump",
+      subject: chosen?.name ?? "the pumps listed",
+      message:
+        chosen === null
+          ? "None of the pumps listed does the job."
+          : `The pump does not do the job: it ${candidates[0]?.reasons.join(", ") ?? "falls short"}.`,
+      value: { kind: "flow", value: most },
+      limit: { kind: "flow", value: dutyFlow },
+      basis: { kind: "derived", locator: "operating point of each pump in this well" },
+      remedy:
+        "Look for a pump that gives the duty flow at the duty head with room to spare, or lower the switch setting.",
+    },
+  ];
+}
+
+function chosenFindings(job: Job, { chosen }: PumpStage, curve: PumpCurve): readonly Finding[] {
+  if (chosen === null) return [];
+  const { controls } = job;
+  const { cooling } = chosen;
+  const base = { stage: "pump", subject: chosen.name } as const;
+  const best = bestFlow(curve);
+  const usual = chosen.atCutOut?.flow ?? 0;
+  return [
+    ...finding({
+      ...base,
+      code: "cannot-reach-cut-out",
+      kind: "pressure",
+      value: chosen.shutoffPressure,
+      limit: controls.cutOut,
+      wrong: "at or below",
+      severity: "stop",
+      message: "Even against a closed valve the pump makes less than the cut-out: it would run for ever.",
+      remedy: "Lower the cut-out or take a pump of more stages.",
+      basis: { kind: "derived", locator: "shutoff head less lift" },
+    }),
+    ...(cooling.sleeve === "not needed"
+      ? []
+      : finding({
+          ...base,
+          code: "motor-cooling",
+          kind: "velocity",
+          value: cooling.velocity,
+          limit: cooling.leastVelocity,
+          wrong: "below",
+          severity: "fix",
+          message: "Water passes the motor too slowly to cool it at the least flow it runs long at.",
+          remedy: "Fit a flow sleeve over the motor, no wider than the plan says.",
+          basis: PRACTICE,
+        })),
+    ...(best === null || usual === 0
+      ? []
+      : finding({
+          ...base,
+          code: "far-left-of-best",
+          kind: "ratio",
+          value: usual / best,
+          limit: NEAR_BEST,
+          wrong: "below",
+          severity: "look",
+          message: "At cut-out the pump works well left of its best flow: it wastes power there.",
+          remedy: "A pump of a smaller flow class may cost less to run.",
+          basis: PRACTICE,
+        })),
+  ];
+}
+
+function motorFindings({ pump, lift, stage }: PumpWork): readonly Finding[] {
+  if (pump === null) return [];
+  const { motor, name } = pump.candidate;
+  const most = greatestShaftPower(lift, pump.curve, stage.chosen?.atCutIn?.flow ?? 0);
+  if (most === null) return [];
+  return finding({
+    code: "motor-overloaded",
+    stage: "pump",
+    subject: name,
+    kind: "motorPower",
+    value: most,
+    limit: motor.power * (motor.serviceFactor ?? 1),
+    wrong: "above",
+    severity: "fix",
+    message: "At some flow the pump asks more of its motor than the plate allows.",
+    remedy: "Check the pump's sheet for the motor that belongs to it; take the next motor up.",
+    basis: { kind: "given", locator: "motor plate" },
+  });
+}
+
+/** Flow of the best efficiency; null where the curve gives none. */
+function bestFlow({ efficiency }: PumpCurve): number | null {
+  if (efficiency === undefined) return null;
+  const best = efficiency.y.indexOf(Math.max(...efficiency.y));
+  return efficiency.x[best] ?? null;
+}

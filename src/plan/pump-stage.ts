@@ -1,0 +1,177 @@
+/**
+ * The pump: the duty, its setting, the pumps of the list tried in this well, and the one to take.
+ *
+ * @module
+ */
+import { hydraulicPower, type PumpCurve, pumpCurve, pumpEfficiencyAt, pumpHeadAt } from "../pump/index.ts";
+import type { GaugePressure, Length, Power, VolumeFlow } from "../units/index.ts";
+import { motorCooling, pumpSetting } from "../well/index.ts";
+import type { Job, JobPumpCandidate } from "./job.ts";
+import { pressureWhileUsed } from "./layout-stage.ts";
+import { flowAt, headTaken, type Lift, pumpAt, shutoffPressure } from "./lift.ts";
+import type { CandidatePlan, ChosenPump, PumpPoint, PumpStage } from "./stages.ts";
+import { usesOf } from "./uses.ts";
+
+/** What the pump stage is worked out from. */
+export type PumpBasis = Omit<Lift, "setting" | "staticLevel"> & { readonly dutyFlow: VolumeFlow };
+
+/** Where the pump hangs when no pump is known: length below the intake in the usual range, common practice. */
+const USUAL_LENGTH_BELOW_INTAKE = 0.5;
+/** Steps along the curve in the search for the greatest shaft power. */
+const POWER_STEPS = 64;
+
+/** The pump stage, and the lift and candidate behind it for the stages that follow. */
+export interface PumpWork {
+  /** What the plan shows. */
+  readonly stage: PumpStage;
+  /** The lift with the setting settled. */
+  readonly lift: Lift;
+  /** The chosen pump's curve and entry; null where there is none. */
+  readonly pump: { readonly candidate: JobPumpCandidate; readonly curve: PumpCurve } | null;
+}
+
+/** Works out the pump. */
+export function pumpStage(basis: PumpBasis): PumpWork {
+  const { job, dutyFlow } = basis;
+  const { staticLevel } = job.well;
+  const tried = (job.pump?.candidates ?? []).map((candidate) => tryCandidate(basis, candidate));
+  tried.sort((a, b) => Number(b.plan.suits) - Number(a.plan.suits) || a.powerPerFlow - b.powerPerFlow);
+  const best = tried.find(({ plan }) => plan.suits) ?? (tried.length === 1 ? tried[0] : undefined);
+  const setting = best?.setting ?? settingOf(basis, dutyFlow, undefined);
+  const lift = { ...basis, setting: setting.depth, staticLevel };
+  return {
+    stage: {
+      dutyFlow,
+      duty: headTaken(lift, dutyFlow, dutyPressure(job)),
+      setting: setting.depth,
+      settingBy: job.pump?.setting === undefined ? "plan" : "job",
+      settingChecks: setting.checks,
+      candidates: tried.map(({ plan }) => plan),
+      chosen: best === undefined ? null : chosenPump(lift, best.candidate, best.curve, best.plan),
+    },
+    lift,
+    pump: best === undefined ? null : { candidate: best.candidate, curve: best.curve },
+  };
+}
+
+/** Pressure the duty is reckoned at: the pump must still fill the tank to cut-out; behind a valve, hold the valve's. */
+export function dutyPressure(job: Job): GaugePressure {
+  return job.controls.regulatingValve === undefined ? job.controls.cutOut : pressureWhileUsed(job);
+}
+
+/** The setting at the deepest water the pump makes. */
+function settingOf({ job, law }: PumpBasis, flow: VolumeFlow, candidate: JobPumpCandidate | undefined) {
+  const { well } = job;
+  const { length, lengthBelowIntake = length === undefined ? USUAL_LENGTH_BELOW_INTAKE : length / 2 } = candidate ?? {};
+  const input = {
+    lengthBelowIntake: lengthBelowIntake as Length,
+    wellDepth: well.depth,
+    casingDepth: well.casingDepth ?? well.depth,
+    ...(well.screenTop === undefined ? {} : { screenTop: well.screenTop }),
+    pumpingLevel: (well.staticLevel + flow * (law.aquiferLoss + law.wellLoss * flow)) as Length,
+  };
+  const given = job.pump?.setting;
+  if (given !== undefined) return { depth: given, checks: pumpSetting({ ...input, pumpSetting: given }) };
+  // Any depth will do to ask for the good ones. Where none is good the deepest that keeps the pump whole is taken.
+  const { shallowest, deepest } = pumpSetting({ ...input, pumpSetting: well.depth });
+  const depth = Math.max(Math.min(shallowest, deepest), 0) as Length;
+  return { depth, checks: pumpSetting({ ...input, pumpSetting: depth }) };
+}
+
+interface Tried {
+  readonly candidate: JobPumpCandidate;
+  readonly curve: PumpCurve;
+  readonly setting: ReturnType<typeof settingOf>;
+  readonly plan: CandidatePlan;
+  /** Shaft power per flow at the pressure held: what ranks pumps that all do the job. */
+  readonly powerPerFlow: number;
+}
+
+function tryCandidate(basis: PumpBasis, candidate: JobPumpCandidate): Tried {
+  const { job, dutyFlow } = basis;
+  const { cutIn, cutOut, regulatingValve } = job.controls;
+  const curve = pumpCurve({ points: candidate.curve });
+  const first = { ...basis, setting: settingOf(basis, dutyFlow, candidate).depth, staticLevel: job.well.staticLevel };
+  // Most flow, and so the lowest water, is at cut-in.
+  const setting = settingOf(basis, Math.max(flowAt(first, curve, cutIn), dutyFlow) as VolumeFlow, candidate);
+  const lift = { ...first, setting: setting.depth };
+  const atCutIn = pointAt(lift, curve, cutIn);
+  const atCutOut = pointAt(lift, curve, cutOut);
+  const held = pressureWhileUsed(job);
+  const flowHeld = flowAt(lift, curve, held);
+
+  const reasons: string[] = [];
+  if (pumpAt(lift, curve, cutIn).state === "runs out") reasons.push("runs out past the end of its curve at cut-in");
+  if (atCutOut === null) reasons.push("cannot reach the cut-out pressure");
+  if (flowHeld < dutyFlow)
+    reasons.push(
+      regulatingValve === undefined
+        ? "gives less than the largest use at cut-in"
+        : "gives less than the largest use at the pressure the valve holds",
+    );
+  const most = greatestShaftPower(lift, curve, Math.max(atCutIn?.flow ?? 0, 0));
+  if (most !== null && most > candidate.motor.power * (candidate.motor.serviceFactor ?? 1))
+    reasons.push("loads its motor above the plate");
+  if (!job.power.sources.some(({ phase }) => phase === candidate.motor.phase))
+    reasons.push("its motor's phase is not that of any source");
+  const point = pointAt(lift, curve, held);
+  return {
+    candidate,
+    curve,
+    setting,
+    plan: { name: candidate.name, suits: reasons.length === 0, reasons, atCutIn, atCutOut },
+    powerPerFlow:
+      point === null ? Number.POSITIVE_INFINITY : (point.shaftPower ?? point.head * point.flow) / point.flow,
+  };
+}
+
+/** The pump at a pressure at the tank; null where it delivers nothing there. */
+export function pointAt(lift: Lift, curve: PumpCurve, pressure: GaugePressure): PumpPoint | null {
+  const flow = flowAt(lift, curve, pressure);
+  if (!(flow > 0)) return null;
+  const head = pumpHeadAt(curve, flow);
+  const efficiency = pumpEfficiencyAt(curve, flow);
+  const water = hydraulicPower({ flow, head, density: lift.water.density });
+  const shaftPower = efficiency === null || efficiency <= 0 ? null : ((water / efficiency) as Power);
+  return { pressure, flow, head, efficiency, shaftPower };
+}
+
+/** The most the pump asks of its motor from no flow to a flow; null where the curve gives no efficiency. */
+export function greatestShaftPower({ water }: Lift, curve: PumpCurve, to: number): Power | null {
+  let most: number | null = null;
+  for (let i = 1; i <= POWER_STEPS; i++) {
+    const flow = ((to * i) / POWER_STEPS) as VolumeFlow;
+    const efficiency = pumpEfficiencyAt(curve, flow);
+    // Near no flow the efficiency goes to 0 with the water power; the curve's first tenth says nothing sure there.
+    if (efficiency === null || i < POWER_STEPS / 10 || efficiency <= 0) continue;
+    most = Math.max(
+      most ?? 0,
+      hydraulicPower({ flow, head: pumpHeadAt(curve, flow), density: water.density }) / efficiency,
+    );
+  }
+  return most as Power | null;
+}
+
+function chosenPump(lift: Lift, candidate: JobPumpCandidate, curve: PumpCurve, plan: CandidatePlan): ChosenPump {
+  const { job } = lift;
+  const { highestStaticLevel = job.well.staticLevel, casingInsideDiameter } = job.well;
+  return {
+    name: candidate.name,
+    atCutIn: plan.atCutIn,
+    atCutOut: plan.atCutOut,
+    shutoffPressure: shutoffPressure({ ...lift, staticLevel: highestStaticLevel }, curve),
+    cooling: motorCooling({
+      flow: leastLongFlow(job, plan),
+      casingInsideDiameter,
+      motorDiameter: candidate.diameter,
+      ...(candidate.motor.coolingVelocity === undefined ? {} : { leastVelocity: candidate.motor.coolingVelocity }),
+    }),
+  };
+}
+
+/** The least flow the pump runs long at: behind a valve the smallest use it holds, else its flow at cut-out. */
+function leastLongFlow(job: Job, { atCutIn, atCutOut }: CandidatePlan): VolumeFlow {
+  const { regulatingValve } = job.controls;
+  if (regulatingValve === undefined) return (atCutOut ?? atCutIn)?.flow ?? (0 as VolumeFlow);
+  return Math.max(regulatingValve.minimumFlow, Math.min(...usesOf(job).map(({ flow }) => flow))) as VolumeFlow;
+}

@@ -1,0 +1,203 @@
+/**
+ * The plan as a report: Markdown that a tired installer can read at the wellhead.
+ *
+ * @module
+ */
+import { requireObject, requireOneOf } from "../numeric/index.ts";
+import { citeAsText } from "../sources/index.ts";
+import { checkedPlan } from "./checked-plan.ts";
+import { citationsOf } from "./citations.ts";
+import { stageFigures } from "./figures.ts";
+import type { Basis, Finding, Severity } from "./finding.ts";
+import { type Measure, showMeasure, type UnitSystem } from "./measure.ts";
+import type { Plan } from "./plan-system.ts";
+
+/** How a report is written. */
+export interface ReportOptions {
+  /** US customary or metric; US where left out. */
+  readonly units?: UnitSystem;
+}
+
+/**
+ * Writes the report of a plan: the answer, what must be changed, the numbers, the commissioning sheet, cautions, sources.
+ *
+ * @param plan - a plan from {@link planSystem}
+ * @param options - the unit system
+ * @returns Markdown
+ * @throws {@link InputError} where it is no plan, or the unit system is neither of the two
+ * @source derived: the plan's own data
+ *
+ * @example
+ * ```ts no-run
+ * import { planSystem, readJob, reportOf } from "risingmain/plan";
+ *
+ * declare const document: unknown;
+ * console.log(reportOf(planSystem(readJob(document)), { units: "metric" }));
+ * ```
+ */
+export function reportOf(plan: Plan, options: ReportOptions = {}): string {
+  checkedPlan(plan);
+  requireObject("options", options);
+  const { units = "us" } = options;
+  requireOneOf("options.units", units, ["us", "metric"]);
+  const show = (value: Measure): string => showMeasure(value, units);
+  return `${[
+    `# ${plan.name}: water system plan`,
+    answer(plan, show),
+    findingsOf(plan, "stop", "Must not be built like this", show),
+    findingsOf(plan, "fix", "To change", show),
+    findingsOf(plan, "look", "To look at", show),
+    findingsOf(plan, "good", "In order", show),
+    layoutTables(plan, show),
+    ...stageFigures(plan.stages).map(
+      ({ title, figures }) =>
+        `## ${title}\n\n${table(
+          ["", ""],
+          figures.map(({ label, value }) => [label, typeof value === "string" ? value : show(value)]),
+        )}`,
+    ),
+    candidates(plan, show),
+    cables(plan, show),
+    `## Commissioning sheet\n\nRead these in order when it runs. A reading outside its band means the plan or the work is wrong: find out which before leaving.\n\n${table(
+      ["reading", "how", "expected", "passes", "read"],
+      plan.commissioning.map(({ reading, how, expected, low, high }) => [
+        reading,
+        how,
+        show(expected),
+        `${show(low)} to ${show(high)}`,
+        "",
+      ]),
+    )}`,
+    `## Cautions\n\n${plan.cautions.map(({ text }) => `- ${text}`).join("\n")}`,
+    `## Sources\n\nLimits marked common practice have no printed source.\n\n${citationsOf(plan)
+      .map((source) => `- ${source.id}: ${citeAsText(source)}`)
+      .join("\n")}`,
+  ]
+    .filter((part) => part !== "")
+    .join("\n\n")}\n`;
+}
+
+type Show = (value: Measure) => string;
+
+/** What to buy and set, in the fewest lines. */
+function answer({ stages, findings }: Plan, show: Show): string {
+  const { pump, dropPipe, tank, controls, power, disinfection } = stages;
+  const grave = findings.filter(({ severity }) => severity === "stop").length;
+  const toFix = findings.filter(({ severity }) => severity === "fix").length;
+  const verdict =
+    grave > 0
+      ? `**Do not build it like this: ${count(grave, "thing")} must change first.**`
+      : toFix > 0
+        ? `**It will run; ${count(toFix, "thing")} should change.**`
+        : "**It will run as planned.**";
+  const duty = `${show({ kind: "flow", value: pump.dutyFlow })} at ${show({ kind: "length", value: pump.duty.totalDynamicHead })} of head`;
+  return [
+    verdict,
+    "",
+    `- Pump: ${pump.chosen === null ? `one that gives ${duty}` : `${pump.chosen.name} (wanted: ${duty})`}, intake at ${show({ kind: "length", value: pump.setting })}.`,
+    `- Drop pipe: ${show({ kind: "length", value: dropPipe.length })} of ${dropPipe.pipe.name}.`,
+    `- Switch: ${show({ kind: "pressure", value: controls.cutIn })} to ${show({ kind: "pressure", value: controls.cutOut })}${controls.setPressure === null ? "" : `, valve at ${show({ kind: "pressure", value: controls.setPressure })}`}.`,
+    `- Tank: ${show({ kind: "volume", value: tank.volume })}, precharge ${show({ kind: "pressure", value: tank.precharge })}, gives ${show({ kind: "volume", value: tank.drawdown.usable })} a cycle.`,
+    ...(power === null
+      ? []
+      : [
+          `- Cables: ${power.cables.map(({ name, size, material, length }) => `${size} ${material}, ${show({ kind: "length", value: length })} (${name})`).join("; ")}. Breaker at most ${show({ kind: "current", value: power.highestBreaker })}.`,
+        ]),
+    `- Disinfection: ${show({ kind: "smallVolume", value: disinfection.dose.bleach })} of bleach.`,
+  ].join("\n");
+}
+
+function count(n: number, thing: string): string {
+  return `${n} ${thing}${n === 1 ? "" : "s"}`;
+}
+
+function findingsOf({ findings }: Plan, severity: Severity, title: string, show: Show): string {
+  const list = findings.filter((finding) => finding.severity === severity);
+  return list.length === 0 ? "" : `## ${title}\n\n${list.map((finding) => `- ${sentence(finding, show)}`).join("\n")}`;
+}
+
+function sentence({ subject, message, value, limit, basis, remedy }: Finding, show: Show): string {
+  const about = subject === "" ? "" : `**${capital(subject)}.** `;
+  return `${about}${message} Found ${show(value)}, limit ${show(limit)} (${basisText(basis)}).${remedy === "" ? "" : ` ${remedy}`}`;
+}
+
+function basisText({ kind, source, locator }: Basis): string {
+  return [kind === "published" ? "" : kind, source ?? "", locator ?? ""].filter((part) => part !== "").join(", ");
+}
+
+function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
+
+function layoutTables({ stages }: Plan, show: Show): string {
+  const { runs, uses } = stages.layout;
+  const parts = [
+    runs.length === 0
+      ? ""
+      : `## Yard lines\n\n${table(
+          ["run", "length", "pipe", "most flow", "velocity", "head lost"],
+          runs.map((run) => [
+            run.name,
+            show({ kind: "length", value: run.length }),
+            run.pipe.name,
+            show({ kind: "flow", value: run.flow }),
+            show({ kind: "velocity", value: run.velocity }),
+            show({ kind: "length", value: run.headLoss }),
+          ]),
+        )}`,
+    `## Pressure at the outlets\n\n${table(
+      ["use", "outlet", "flow", "while the pump runs", "at cut-in", "wanted"],
+      uses.flatMap(({ name, outlets }) =>
+        outlets.map((outlet) => [
+          name,
+          outlet.name,
+          show({ kind: "flow", value: outlet.flow }),
+          show({ kind: "pressure", value: outlet.pressureHeld }),
+          show({ kind: "pressure", value: outlet.pressureAtCutIn }),
+          show({ kind: "pressure", value: outlet.wanted }),
+        ]),
+      ),
+    )}`,
+  ];
+  return parts.filter((part) => part !== "").join("\n\n");
+}
+
+function candidates({ stages }: Plan, show: Show): string {
+  const { candidates: tried } = stages.pump;
+  if (tried.length === 0) return "";
+  const flow = (point: { readonly flow: number } | null): string =>
+    point === null ? "none" : show({ kind: "flow", value: point.flow });
+  return `## Pumps tried\n\n${table(
+    ["pump", "at cut-in", "at cut-out", "does the job"],
+    tried.map(({ name, atCutIn, atCutOut, suits, reasons }) => [
+      name,
+      flow(atCutIn),
+      flow(atCutOut),
+      suits ? "yes" : `no: ${reasons.join("; ")}`,
+    ]),
+  )}`;
+}
+
+function cables({ stages }: Plan, show: Show): string {
+  const { power } = stages;
+  if (power === null) return "";
+  return `## Cables\n\n${table(
+    ["cable", "length", "size", "voltage lost"],
+    power.cables.map(({ name, length, size, material, drop }) => [
+      name,
+      show({ kind: "length", value: length }),
+      `${size} ${material}`,
+      show({ kind: "voltage", value: drop }),
+    ]),
+  )}`;
+}
+
+/** Names come from the job: a bar or a line break in one must not break the table. */
+function cell(value: string): string {
+  return value.replace(/[|\r\n]/g, " ");
+}
+
+function table(heads: readonly string[], rows: readonly (readonly string[])[]): string {
+  const row = (cells: readonly string[]): string => `| ${cells.map(cell).join(" | ")} |`;
+  return [row(heads), row(heads.map(() => "---")), ...rows.map(row)].join("\n");
+}

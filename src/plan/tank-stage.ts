@@ -1,0 +1,152 @@
+/**
+ * The tank: what it gives between cut-out and cut-in, and how often the pump starts on it.
+ *
+ * @module
+ */
+import type { PumpCurve } from "../pump/index.ts";
+import {
+  recommendedPrecharge,
+  type TankDrawdown,
+  tankDrawdown,
+  tankSizeForRunTime,
+  worstDemand,
+} from "../tank/index.ts";
+import {
+  type AbsolutePressure,
+  type Duration,
+  type GaugePressure,
+  litres,
+  minutes,
+  perDay,
+  type Volume,
+} from "../units/index.ts";
+import { type Finding, PRACTICE } from "./finding.ts";
+import { finding } from "./findings.ts";
+import type { Job } from "./job.ts";
+import { flowAt, type Lift } from "./lift.ts";
+import type { TankStage } from "./stages.ts";
+
+/** Shortest run where the job asks for none: one minute, common practice. */
+const USUAL_RUN_TIME = minutes(1);
+/** Tank where there is neither a tank nor a pump to size one for. */
+const SMALL_TANK = litres(75);
+
+/** The tank of the job, or the one its pump needs. */
+export function tankStage(lift: Lift, curve: PumpCurve | null, atmosphere: AbsolutePressure): TankStage {
+  const { tank, controls } = lift.job;
+  const { cutIn, cutOut } = controls;
+  const precharge = tank?.precharge ?? recommendedPrecharge(cutIn);
+  const pumpFlow = curve === null ? 0 : flowAt(lift, curve, cutIn);
+  const volume = tank?.volume ?? sized(lift, precharge, pumpFlow, atmosphere);
+  const drawdown = tankDrawdown({ volume, precharge, atmosphere, cutIn, cutOut });
+  const runs = pumpFlow > 0 && drawdown.usable > 0;
+  return {
+    volume,
+    volumeBy: tank?.volume === undefined ? "plan" : "job",
+    precharge,
+    drawdown,
+    worst: runs ? worstDemand({ usable: drawdown.usable, pumpFlow: pumpFlow as never }) : null,
+    fillTime: runs ? ((drawdown.usable / pumpFlow) as Duration) : null,
+  };
+}
+
+function sized({ job }: Lift, precharge: GaugePressure, pumpFlow: number, atmosphere: AbsolutePressure): Volume {
+  if (!(pumpFlow > 0)) return SMALL_TANK;
+  const { cutIn, cutOut } = job.controls;
+  const runTime = job.tank?.leastRunTime ?? USUAL_RUN_TIME;
+  const size = tankSizeForRunTime({ pumpFlow: pumpFlow as never, cutIn, cutOut, precharge, atmosphere, runTime });
+  return size.state === "sized" ? size.volume : SMALL_TANK;
+}
+
+/** Precharge, run time and starts against their limits. */
+export function tankFindings(job: Job, stage: TankStage): readonly Finding[] {
+  const { tank, controls } = job;
+  const { worst } = stage;
+  const leastRun = tank?.leastRunTime ?? USUAL_RUN_TIME;
+  return [
+    ...prechargeFindings(stage, controls.cutIn),
+    ...(tank?.maximumPressure === undefined
+      ? []
+      : finding({
+          code: "tank-rating-exceeded",
+          stage: "tank",
+          kind: "pressure",
+          value: controls.cutOut,
+          limit: tank.maximumPressure,
+          wrong: "above",
+          severity: "stop",
+          message: "The switch stops the pump above the tank's highest working pressure.",
+          remedy: "Lower the cut-out or take a tank for the pressure.",
+          basis: { kind: "given", locator: "tank plate" },
+        })),
+    ...(worst === null
+      ? []
+      : [
+          ...finding({
+            code: "run-too-short",
+            stage: "tank",
+            kind: "shortTime",
+            value: stage.fillTime ?? 0,
+            limit: leastRun,
+            wrong: "below",
+            severity: "fix",
+            message: "The tank fills from cut-in to cut-out in less than the shortest run a motor should have.",
+            remedy: "Take a larger tank or a wider switch setting.",
+            basis: tank?.leastRunTime === undefined ? PRACTICE : { kind: "given", locator: "least run time" },
+          }),
+          ...(tank?.mostStartsPerDay === undefined
+            ? []
+            : finding({
+                code: "starts-too-often",
+                stage: "tank",
+                kind: "startsPerDay",
+                value: worst.starts,
+                limit: perDay(tank.mostStartsPerDay),
+                wrong: "above",
+                severity: "fix",
+                message: "At the worst use the pump would start more often in a day than its motor is rated for.",
+                remedy: "Take a larger tank, or a regulating valve.",
+                basis: { kind: "given", locator: "most starts in a day" },
+              })),
+        ]),
+  ];
+}
+
+function prechargeFindings(
+  { drawdown, precharge }: { readonly drawdown: TankDrawdown; readonly precharge: GaugePressure },
+  cutIn: GaugePressure,
+): readonly Finding[] {
+  const base = {
+    stage: "tank",
+    kind: "pressure",
+    value: precharge,
+    basis: { kind: "published", source: drawdown.method },
+  } as const;
+  switch (drawdown.precharge) {
+    case "right":
+      return [];
+    case "too low":
+      return finding({
+        ...base,
+        code: "precharge-low",
+        limit: drawdown.recommendedPrecharge,
+        wrong: "below",
+        severity: "look",
+        message: "The precharge is lower than practice: the tank gives less water and its membrane stretches more.",
+        remedy: "Pump the empty tank up to the recommended precharge.",
+      });
+    default:
+      return finding({
+        ...base,
+        code: "precharge-high",
+        limit: drawdown.recommendedPrecharge,
+        wrong: "above",
+        severity: precharge >= cutIn ? "fix" : "look",
+        message:
+          precharge >= cutIn
+            ? "The precharge is at or above cut-in: the tank is empty before the pump starts, and the pressure drops at once."
+            : "The precharge is closer to cut-in than practice.",
+        remedy: "Let air out of the empty tank down to the recommended precharge.",
+      });
+  }
+}
