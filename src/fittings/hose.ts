@@ -112,10 +112,11 @@ export function hoseFlow(input: HoseFlowInput): HoseFlow {
   const velocityHead = (flow: number): number => (flow / area) ** 2 / (2 * STANDARD_GRAVITY);
   const excess = (flow: number): number => friction(flow) + (coefficient + jet - 1) * velocityHead(flow) - head;
 
+  // The flow without friction, and a little, so that rounding cannot put the answer outside.
+  const held = Math.max(coefficient + jet - 1, 1e-12);
+  const most = 1.001 * area * Math.min(MOST_VELOCITY, Math.sqrt((2 * STANDARD_GRAVITY * head) / held));
   // An open end without length or fittings would pass any flow: the gauge itself would read 0.
-  const most =
-    area * Math.min(MOST_VELOCITY, Math.sqrt((2 * STANDARD_GRAVITY * head) / Math.max(coefficient + jet - 1, 1e-12)));
-  if (excess(most) < 0) throw new InputError("length", length, "a hose or nozzle that holds the pressure back");
+  if (excess(most) <= 0) throw new InputError("length", length, "a hose or nozzle that holds the pressure back");
   const flow = findRoot(excess, 0, most).x;
   return {
     state: "flowing",
