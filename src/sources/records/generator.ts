@@ -44,4 +44,30 @@ export const generatorSources: readonly Source[] = [
     issued: { "date-parts": [[2008]] },
     publisher: "University of Nebraska-Lincoln Extension",
   },
+  {
+    id: "progressive-gardening-altitude",
+    type: "webpage",
+    title: "Altitude (derating of naturally aspirated engines)",
+    author: [{ literal: "Progressive Gardening, agricultural engineering text" }],
+  },
+  {
+    id: "nist-generator-distance",
+    type: "report",
+    title: "Notice on the distance of generators from houses, quoted by a town",
+    author: [{ literal: "National Institute of Standards and Technology" }],
+  },
+  {
+    id: "progressive-dairy-generators",
+    type: "article-journal",
+    title: "Sizing standby generators on dairy farms",
+    author: [{ literal: "Progressive Dairy" }],
+    note: "Trade press; the ratio of starting to running power of farm motors.",
+  },
+  {
+    id: "carteret-craven-2013",
+    type: "report",
+    title: "Standby Electric Generators",
+    author: [{ literal: "Carteret-Craven Electric Cooperative" }],
+    issued: { "date-parts": [[2013]] },
+  },
 ];
