@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireObject } from "../numeric/guards.ts";
+import { requireList, requireObject, requireOneOf, requireWhole } from "../numeric/guards.ts";
 import { InputError } from "../units/input-error.ts";
 import type { Source, SourceName } from "./source.ts";
 
@@ -20,8 +20,25 @@ const BIBTEX_TYPES: Readonly<Record<Source["type"], string>> = {
   software: "misc",
 };
 
-/** A title longer than this is no title. */
-const LONGEST = 1000;
+/** A text longer than this is no title and no note. */
+const LONGEST = 4000;
+/** More authors than any work has. */
+const MOST_AUTHORS = 1000;
+/** The fields that hold text. */
+const TEXT_FIELDS = [
+  "id",
+  "title",
+  "container-title",
+  "volume",
+  "issue",
+  "page",
+  "edition",
+  "number",
+  "publisher",
+  "DOI",
+  "URL",
+  "note",
+] as const;
 
 /**
  * A source as one line of text: who, when, what, where.
@@ -99,24 +116,39 @@ export function citeAsBibtex(source: Source): string {
 
 function requireSource(source: Source): void {
   requireObject("source", source);
-  for (const field of ["id", "title"] as const) {
+  for (const field of TEXT_FIELDS) {
     const value: unknown = source[field];
-    if (typeof value !== "string" || value === "" || value.length > LONGEST)
-      throw new InputError(`source.${field}`, value, "a text");
+    const needed = field === "id" || field === "title";
+    if (value === undefined && !needed) continue;
+    requireText(`source.${field}`, value);
   }
-  if (!Object.hasOwn(BIBTEX_TYPES, source.type)) {
-    throw new InputError("source.type", source.type, `one of ${Object.keys(BIBTEX_TYPES).join(", ")}`);
+  requireOneOf("source.type", source.type, Object.keys(BIBTEX_TYPES));
+  if (source.author !== undefined) {
+    requireList("source.author", source.author, 0, MOST_AUTHORS);
+    source.author.forEach((name, i) => {
+      requireObject(`source.author[${i}]`, name);
+      for (const part of [name.family, name.given, name.literal])
+        if (part !== undefined) requireText(`source.author[${i}]`, part);
+    });
   }
-  if (source.author !== undefined && !Array.isArray(source.author))
-    throw new InputError("source.author", source.author, "a list of names");
+  if (source.issued !== undefined) {
+    requireObject("source.issued", source.issued);
+    requireList("source.issued.date-parts", source.issued["date-parts"], 1, 2);
+    requireList("source.issued.date-parts[0]", source.issued["date-parts"][0], 1, 3);
+    requireWhole("source.issued.date-parts[0][0]", source.issued["date-parts"][0]?.[0], -9999, 9999);
+  }
+}
+
+function requireText(parameter: string, value: unknown): void {
+  if (typeof value !== "string" || value === "" || value.length > LONGEST)
+    throw new InputError(parameter, value, "a text");
 }
 
 function nameOf(name: SourceName): string {
-  requireObject("source.author", name);
   return name.literal ?? [name.family, name.given].filter((part) => part !== undefined).join(", ");
 }
 
 function yearOf(source: Source): string | undefined {
-  const year: unknown = source.issued?.["date-parts"]?.[0]?.[0];
+  const year = source.issued?.["date-parts"][0]?.[0];
   return year === undefined ? undefined : String(year);
 }

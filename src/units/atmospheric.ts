@@ -24,8 +24,7 @@ import { finite } from "./quantity.ts";
  * ```
  */
 export function absoluteOfGauge(gauge: GaugePressure, atmosphere: AbsolutePressure): AbsolutePressure {
-  finite("gauge", gauge, gauge);
-  return finite("atmosphere", atmosphere, gauge + atmosphere) as AbsolutePressure;
+  return finite("gauge", finite("gauge", gauge) + finite("atmosphere", atmosphere)) as AbsolutePressure;
 }
 
 /**
@@ -45,6 +44,5 @@ export function absoluteOfGauge(gauge: GaugePressure, atmosphere: AbsolutePressu
  * ```
  */
 export function gaugeOfAbsolute(absolute: AbsolutePressure, atmosphere: AbsolutePressure): GaugePressure {
-  finite("absolute", absolute, absolute);
-  return finite("atmosphere", atmosphere, absolute - atmosphere) as GaugePressure;
+  return finite("absolute", finite("absolute", absolute) - finite("atmosphere", atmosphere)) as GaugePressure;
 }

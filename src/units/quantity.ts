@@ -19,7 +19,8 @@ export type Quantity<Name extends string> = number & {
  * @internal
  */
 export function scaled(name: string, value: number, multiply = 1, divide = 1): number {
-  return finite(name, value, (value * multiply) / divide);
+  // The type comes first: a bigint or a symbol would throw a TypeError in the product.
+  return typeof value === "number" ? finite(name, (value * multiply) / divide, value) : finite(name, value);
 }
 
 /**
@@ -28,16 +29,16 @@ export function scaled(name: string, value: number, multiply = 1, divide = 1): n
  * @internal
  */
 export function read(name: string, value: number, multiply = 1, divide = 1): number {
-  return finite(name, value, (value * divide) / multiply);
+  return scaled(name, value, divide, multiply);
 }
 
 /**
- * The result, where it and the number it came from are finite.
+ * A number, where it is finite; the error shows `given`, what it was worked out from.
  *
  * @internal
  */
-export function finite(name: string, value: number, result: number): number {
-  // `result - result` is NaN for NaN and the infinities, 0 for every other number: one subtraction for both tests.
-  if (typeof value !== "number" || result - result !== 0) throw new InputError(name, value, "a finite number");
-  return result;
+export function finite(name: string, value: number, given: unknown = value): number {
+  // `value - value` is NaN for NaN and the infinities, 0 for every other number: one subtraction for all.
+  if (typeof value !== "number" || value - value !== 0) throw new InputError(name, given, "a finite number");
+  return value;
 }

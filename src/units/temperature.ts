@@ -32,7 +32,7 @@ const FAHRENHEIT_ZERO = 459.67;
  * ```
  */
 export function kelvins(value: number): Temperature {
-  return finite("kelvins", value, value) as Temperature;
+  return finite("kelvins", value) as Temperature;
 }
 
 /**
@@ -51,7 +51,7 @@ export function kelvins(value: number): Temperature {
  * ```
  */
 export function inKelvins(temperature: Temperature): number {
-  return finite("inKelvins", temperature, temperature);
+  return finite("inKelvins", temperature);
 }
 
 /**
@@ -70,7 +70,7 @@ export function inKelvins(temperature: Temperature): number {
  * ```
  */
 export function celsius(value: number): Temperature {
-  return finite("celsius", value, value + ICE_POINT) as Temperature;
+  return (finite("celsius", value) + ICE_POINT) as Temperature;
 }
 
 /**
@@ -89,7 +89,7 @@ export function celsius(value: number): Temperature {
  * ```
  */
 export function inCelsius(temperature: Temperature): number {
-  return finite("inCelsius", temperature, temperature - ICE_POINT);
+  return finite("inCelsius", temperature) - ICE_POINT;
 }
 
 /**
@@ -108,7 +108,7 @@ export function inCelsius(temperature: Temperature): number {
  * ```
  */
 export function fahrenheit(value: number): Temperature {
-  return finite("fahrenheit", value, (value + FAHRENHEIT_ZERO) / 1.8) as Temperature;
+  return ((finite("fahrenheit", value) + FAHRENHEIT_ZERO) / 1.8) as Temperature;
 }
 
 /**
@@ -127,7 +127,7 @@ export function fahrenheit(value: number): Temperature {
  * ```
  */
 export function inFahrenheit(temperature: Temperature): number {
-  return finite("inFahrenheit", temperature, temperature * 1.8 - FAHRENHEIT_ZERO);
+  return finite("inFahrenheit", finite("inFahrenheit", temperature) * 1.8 - FAHRENHEIT_ZERO, temperature);
 }
 
 /**
