@@ -12,6 +12,7 @@ import { InputError } from "../units/index.ts";
 import { curveLaw, type LinkLaw, type LinkLoss, outletLaw, runLaw } from "./link-laws.ts";
 import type { Network } from "./network-parts.ts";
 import { type NumberedNetwork, readNetwork } from "./read-network.ts";
+import { spanningFlow } from "./spanning-flow.ts";
 import { type Condition, flowSolver } from "./steady-flow.ts";
 
 /** Most reducing valves in one layout: their states are tried until one set agrees with itself. */
@@ -20,6 +21,9 @@ const MOST_REDUCING = 10;
 const MOST_PASSES = 100;
 /** Heads closer than this share of the largest are taken as equal when a valve decides. */
 const SAME_HEAD = 1e-9;
+/** Flows closer than this share of the largest, or than a drop a day (m³/s), are the same but for rounding. */
+const SAME_FLOW = 1e-11;
+const DROP = 1e-12;
 
 /** A balance as the solver leaves it. Links: the runs, then the pressure-dependent outlets, then the curve sources. */
 export interface Balance {
@@ -117,6 +121,7 @@ export function prepareNetwork(network: Network): PreparedNetwork {
     const passed = new Float64Array(laws.length); // flow of each throttling valve, as its upper side sees it
     let start: Float64Array | undefined;
     let iterations = 0;
+    let quiet = 0;
     for (let pass = 0; ; pass++) {
       const cutOff = reach(supplied, (l) => {
         const valve = runs[l]!.valve;
@@ -127,43 +132,34 @@ export function prepareNetwork(network: Network): PreparedNetwork {
       const { flow, head, ...end } = solver(condition, start);
       iterations += end.iterations;
       start = flow.slice();
-      let largest = 1;
-      for (const h of head) if (Math.abs(h) > largest) largest = Math.abs(h);
-      const same = SAME_HEAD * largest;
-      let changed = false;
-      for (let l = 0; l < laws.length; l++) {
-        if (!laws[l]!.oneWay) continue;
-        if (holding[l]) {
-          if (head[linkEnds[2 * l]!]! + driving(l) > head[linkEnds[2 * l + 1]!]! + same) {
-            holding[l] = 0;
-            changed = true;
-          }
-        } else if (!condition.shut[l] && flow[l]! < 0 && isBacked(l, flow[l]!, same)) {
-          holding[l] = 1;
+      const found = { flow, head, demand: condition.demand, shut: condition.shut, holding, reducing, cutOff };
+      spanningFlow({ network, numbered, laws, ends: linkEnds, sourceLink }, found);
+      const same = SAME_HEAD * Math.max(1, largestOf(head));
+      // Ends first: an outlet that would draw air in for now must not make the valve before it look pressed back.
+      const decide = (from: number, to: number): boolean => {
+        let changed = false;
+        for (let l = from; l < to; l++) {
+          if (!laws[l]!.oneWay) continue;
+          if (holding[l] && head[linkEnds[2 * l]!]! + driving(l) > head[linkEnds[2 * l + 1]!]! + same) holding[l] = 0;
+          else if (!condition.shut[l] && flow[l]! < 0 && isBacked(l, flow[l]!, same)) holding[l] = 1;
+          else continue;
           changed = true;
         }
-      }
+        return changed;
+      };
+      const decided = !decide(runs.length, laws.length) && !decide(0, runs.length);
+      let passedChanged = false;
       for (const l of reducingRuns) {
         if (!reducing[l]) continue;
         const taken = takenAt(runEnds[2 * l + 1]!, flow, condition);
-        if (Math.abs(taken - passed[l]!) > 1e-13 * Math.max(taken, passed[l]!)) {
-          passed[l] = taken;
-          changed = true;
-        }
+        if (Math.abs(taken - passed[l]!) > sameFlow(flow)) passedChanged = true;
+        passed[l] = taken;
         flow[l] = taken;
       }
-      if (!changed || pass >= MOST_PASSES) {
-        return {
-          flow,
-          head,
-          demand: condition.demand,
-          shut: condition.shut,
-          holding,
-          reducing,
-          cutOff,
-          iterations,
-          settled: end.settled && !changed,
-        };
+      // What a throttling valve passes is settled from the far end up, one valve a pass; beyond that it is rounding.
+      quiet = decided ? quiet + 1 : 0;
+      if ((decided && (!passedChanged || quiet > reducingRuns.length + 1)) || pass >= MOST_PASSES) {
+        return { ...found, iterations, settled: end.settled && decided };
       }
     }
   };
@@ -249,12 +245,23 @@ export function prepareNetwork(network: Network): PreparedNetwork {
     if (cutOff[below]) return false;
     const same = SAME_HEAD * Math.max(1, Math.abs(set));
     if (!reducing[l]) return head[below]! > set + same;
-    if (flow[l]! < 0) return false;
+    if (flow[l]! < -sameFlow(flow)) return false;
     laws[l]!.at(flow[l]!, value);
     return head[runEnds[2 * l]!]! - value.loss >= set - same;
   };
 
   return { network, numbered, laws, ends: linkEnds, outletLink, sourceLink, balance };
+}
+
+function sameFlow(flow: Float64Array): number {
+  return Math.max(DROP, SAME_FLOW * largestOf(flow));
+}
+
+/** Largest magnitude in a list. */
+export function largestOf(list: Float64Array): number {
+  let largest = 0;
+  for (let i = 0; i < list.length; i++) largest = Math.max(largest, Math.abs(list[i]!));
+  return largest;
 }
 
 /** The first set of states, counted in binary, that was not tried. */

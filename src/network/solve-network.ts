@@ -7,7 +7,7 @@
 import { requireList, requireObject, STANDARD_GRAVITY } from "../numeric/index.ts";
 import { darcyWeisbachLoss, hazenWilliamsLoss } from "../pipe/index.ts";
 import { type GaugePressure, InputError, type Length, type Velocity, type VolumeFlow } from "../units/index.ts";
-import { type Balance, type PreparedNetwork, prepareNetwork } from "./balance.ts";
+import { type Balance, largestOf, type PreparedNetwork, prepareNetwork } from "./balance.ts";
 import type { LinkLoss } from "./link-laws.ts";
 import type { Network, NetworkWater, Run } from "./network-parts.ts";
 import type {
@@ -18,7 +18,6 @@ import type {
   RunResult,
   SourceResult,
 } from "./network-solution.ts";
-import { spanningFlow } from "./spanning-flow.ts";
 
 /** A layout, and who draws water. */
 export interface SolveNetworkInput extends Network {
@@ -121,14 +120,11 @@ export function solvePrepared(prepared: PreparedNetwork, open: Uint8Array, sourc
     const short = overdrawn.reduce((sum, { excess }) => sum + excess, 0);
     return { state: "cannot supply", short: short as VolumeFlow, sources: overdrawn.map(({ id }) => id) };
   }
-  spanningFlow(prepared, balance);
   const sourceFlow = sourceFlows(prepared, balance);
   const residuals = residualsOf(prepared, balance, sourceFlow);
   if (!settled) return { state: "not settled", residuals };
 
-  let largest = 0;
-  for (const q of flow) if (Math.abs(q) > largest) largest = Math.abs(q);
-  const atRest = AT_REST * largest;
+  const atRest = AT_REST * largestOf(flow);
   const perHead = network.water.density * STANDARD_GRAVITY;
   const junctions = network.junctions.map(({ id, elevation }, i): JunctionResult => {
     const pressure = (balance.head[i]! - elevation) * perHead;

@@ -12,7 +12,10 @@ import type { Balance, PreparedNetwork } from "./balance.ts";
 import type { LinkLoss } from "./link-laws.ts";
 
 /** Rewrites flows and heads in place. */
-export function spanningFlow(prepared: PreparedNetwork, balance: Balance): void {
+export function spanningFlow(
+  prepared: Pick<PreparedNetwork, "network" | "numbered" | "laws" | "ends" | "sourceLink">,
+  balance: Pick<Balance, "flow" | "head" | "demand" | "shut" | "reducing" | "cutOff">,
+): void {
   const { network, numbered, laws, ends, sourceLink } = prepared;
   const { flow, head, demand, shut, reducing, cutOff } = balance;
   const n = network.junctions.length;

@@ -51,13 +51,15 @@ describe("random looped layouts solved by loop equations with scipy's hybrid met
 /** What enters less what leaves each junction, from the published results alone. */
 function surplus(network: Network, result: ReturnType<typeof solved>): number[] {
   const sum = new Map(network.junctions.map(({ id }) => [id, 0]));
-  const add = (id: string, q: number): unknown => sum.set(id, (sum.get(id) as number) + q);
+  const add = (id: string, q: number): void => {
+    sum.set(id, (sum.get(id) as number) + q);
+  };
   network.runs.forEach((run, k) => {
     add(run.from, -(result.runs[k]?.flow as number));
     add(run.to, result.runs[k]?.flow as number);
   });
-  network.outlets.forEach((outlet, i) => add(outlet.junction, -(result.outlets[i]?.flow as number)));
-  network.sources.forEach((source, i) => add(source.junction, result.sources[i]?.flow as number));
+  for (const [i, outlet] of network.outlets.entries()) add(outlet.junction, -(result.outlets[i]?.flow as number));
+  for (const [i, source] of network.sources.entries()) add(source.junction, result.sources[i]?.flow as number);
   return [...sum.values()];
 }
 
@@ -128,7 +130,9 @@ test("the same answer from any start", () => {
           condition,
           Float64Array.from(network.runs, () => stream.next().value as number),
         );
-        first.head.forEach((h, i) => expect(Math.abs(h - (second.head[i] as number))).toBeLessThan(1e-8));
+        first.head.forEach((h, i) => {
+          expect(Math.abs(h - (second.head[i] as number))).toBeLessThan(1e-8);
+        });
       },
     ),
   );
@@ -170,9 +174,9 @@ test("turning every run round negates its flow and moves no head", () => {
     fc.property(looped, (network) => {
       const turned = { ...network, runs: network.runs.map((run) => ({ ...run, from: run.to, to: run.from })) };
       const [a, b] = [solved(solveNetwork(network)), solved(solveNetwork(turned))];
-      a.junctions.forEach(({ head }, i) =>
-        expect(Math.abs(head - (b.junctions[i]?.head as number))).toBeLessThan(1e-9),
-      );
+      for (const [i, { head }] of a.junctions.entries()) {
+        expect(Math.abs(head - (b.junctions[i]?.head as number))).toBeLessThan(1e-9);
+      }
     }),
   );
 });
@@ -259,7 +263,9 @@ test("more demand at one outlet raises no pressure anywhere", () => {
         i === at && outlet.kind === "fixed demand" ? { ...outlet, flow: flow(outlet.flow + more) } : outlet,
       );
       const [a, b] = [solved(solveNetwork(network)), solved(solveNetwork({ ...network, outlets }))];
-      a.junctions.forEach(({ head }, i) => expect(b.junctions[i]?.head as number).toBeLessThanOrEqual(head + 1e-7));
+      a.junctions.forEach(({ head }, i) => {
+        expect(b.junctions[i]?.head as number).toBeLessThanOrEqual(head + 1e-7);
+      });
     }),
   );
 });
