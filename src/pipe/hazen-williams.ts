@@ -7,11 +7,11 @@ import { requireObject, requireWithin } from "../numeric/index.ts";
 import type { Length, Temperature, Velocity, VolumeFlow } from "../units/index.ts";
 
 /** K of V = K C R^0.63 S^0.54 in metres: 1.318 · 0.3048^0.37, from the 1.318 of the authors' tables in feet. */
-const METRE_CONSTANT = 0.849182325631969;
+export const METRE_CONSTANT = 0.849182325631969;
 
 /** Exponents of the hydraulic radius and of the slope. */
-const RADIUS_POWER = 0.63;
-const SLOPE_POWER = 0.54;
+export const RADIUS_POWER = 0.63;
+export const SLOPE_POWER = 0.54;
 
 /** Published range: bore, m (2 in to 6 ft), velocity, m/s (10 ft/s), temperature, K (5 to 25 °C, about the 60 °F of the tests). */
 const BORE = [0.0508, 1.8288] as const;
