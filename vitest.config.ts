@@ -11,6 +11,7 @@ export default defineConfig({
     ],
   },
   test: {
+    reporters: process.env["CI"] ? ["dot", ["json", { outputFile: "coverage/test-results.json" }]] : ["dot"],
     coverage: { provider: "v8", include: ["src/**/*.ts"], reporter: ["text-summary", "lcovonly"] },
     projects: [
       { extends: true, test: { name: "tests", include: ["tests/**/*.test.ts"], exclude: ["tests/examples/**"] } },

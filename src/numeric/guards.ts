@@ -10,7 +10,7 @@ import { InputError } from "../units/input-error.ts";
  */
 export function requireWithin(parameter: string, value: unknown, low: number, high: number, unit: string): void {
   if (!(typeof value === "number" && value >= low && value <= high)) {
-    throw new InputError(parameter, value, `a number from ${low} to ${high}${unit ? ` ${unit}` : ""}`);
+    throw new InputError(parameter, value, `${low} to ${high} ${unit}`.trim());
   }
 }
 
@@ -38,7 +38,7 @@ export function requireOneOf(parameter: string, value: unknown, choices: readonl
 /** Refuses what is not a plain object, so that a caller's `undefined` gives an `InputError` and not a `TypeError`. */
 export function requireObject(parameter: string, value: unknown): void {
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    throw new InputError(parameter, value, "an object with named fields");
+    throw new InputError(parameter, value, "an object");
   }
 }
 

@@ -58,7 +58,9 @@ export function leastSquares(rows: readonly (readonly number[])[], y: readonly n
   }
   const solved = backSubstitute(a, b, n);
   const coefficients = solved.map((value, j) => value / at(scale, j));
-  const residuals = rows.map((row, i) => at(y, i) - row.reduce((sum, value, j) => sum + value * at(coefficients, j), 0));
+  const residuals = rows.map(
+    (row, i) => at(y, i) - row.reduce((sum, value, j) => sum + value * at(coefficients, j), 0),
+  );
   if (m === n) return { coefficients, standardErrors: null, residuals, deviation: null };
   const deviation = Math.hypot(...residuals) / Math.sqrt(m - n);
   // The covariance is σ² R⁻¹R⁻ᵀ; row j of R⁻¹ has the length of the j-th standard error over σ.

@@ -21,13 +21,13 @@
  */
 export class InputError extends RangeError {
   /** Always "InputError"; the way to recognise the error across module systems. */
-  override readonly name: string = "InputError";
+  declare readonly name: "InputError";
   /** The field or argument that was refused, as a path: `pipe.insideDiameter`, `points[2].head`. */
-  readonly parameter: string;
+  declare readonly parameter: string;
   /** What was given. */
-  readonly value: unknown;
+  declare readonly value: unknown;
   /** What would have been accepted, in words, with its unit. */
-  readonly expected: string;
+  declare readonly expected: string;
 
   /**
    * @param parameter - the field or argument that was refused
@@ -35,23 +35,11 @@ export class InputError extends RangeError {
    * @param expected - what would have been accepted, in words, with its unit
    */
   constructor(parameter: string, value: unknown, expected: string) {
-    super(`${parameter}: expected ${expected}, got ${shown(value)}`);
-    this.parameter = parameter;
-    this.value = value;
-    this.expected = expected;
+    // An object may have no text of its own, or a text that throws: its type says enough. A whole file pasted into one
+    // field would bury the message. Every program that uses one formula carries this class, so it is kept small.
+    super(
+      `${parameter}: expected ${expected}, got ${Object(value) === value ? typeof value : String(value).slice(0, 80)}`,
+    );
+    Object.assign(this, { name: "InputError", parameter, value, expected });
   }
-}
-
-/** The longest text repeated back; a whole file pasted into one field would bury the message. */
-const LONGEST_SHOWN = 80;
-
-/** A value as a short text that never throws, whatever it is. */
-function shown(value: unknown): string {
-  if (typeof value === "string") {
-    return JSON.stringify(value.length > LONGEST_SHOWN ? `${value.slice(0, LONGEST_SHOWN)}…` : value);
-  }
-  if (value === null || typeof value !== "object") {
-    return typeof value === "function" ? "a function" : String(value);
-  }
-  return Array.isArray(value) ? `a list of ${value.length}` : "an object";
 }

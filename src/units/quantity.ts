@@ -20,7 +20,12 @@ export type Quantity<Name extends string> = number & {
  */
 export function scaled(name: string, value: number, multiply = 1, divide = 1): number {
   // The type comes first: a bigint or a symbol would throw a TypeError in the product.
-  return typeof value === "number" ? finite(name, (value * multiply) / divide, value) : finite(name, value);
+  if (typeof value === "number") {
+    const result = (value * multiply) / divide;
+    // NaN for NaN and the infinities, 0 for every other number: one subtraction for all.
+    if (result - result === 0) return result;
+  }
+  throw new InputError(name, value, "a finite number");
 }
 
 /**
@@ -38,7 +43,6 @@ export function read(name: string, value: number, multiply = 1, divide = 1): num
  * @internal
  */
 export function finite(name: string, value: number, given: unknown = value): number {
-  // `value - value` is NaN for NaN and the infinities, 0 for every other number: one subtraction for all.
   if (typeof value !== "number" || value - value !== 0) throw new InputError(name, given, "a finite number");
   return value;
 }
