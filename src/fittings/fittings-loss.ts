@@ -133,7 +133,7 @@ const KINDS: readonly RunFitting["kind"][] = [
  * inFeet(loss.headLoss); // ≈ 6.53
  * ```
  *
- * @source darby-2001: named elbows, tees and valves
+ * @source darby-1999: named elbows, tees and valves
  * @source crane-410: foot valves and entrances
  * @source derived: insert fittings, check valves, exits, the sum
  */
@@ -282,7 +282,7 @@ function namedCoefficient(
   const how = namedFittings[name];
   if ("threeK" in how) {
     const constants = threeKFittings[how.threeK];
-    return { coefficient: threeKCoefficient({ constants, reynolds, nominalSize }), method: "darby-2001" };
+    return { coefficient: threeKCoefficient({ constants, reynolds, nominalSize }), method: "darby-1999" };
   }
   if ("lengthOverDiameter" in how) {
     const lengthOverDiameter = lengthsOverDiameter[how.lengthOverDiameter];

@@ -91,7 +91,7 @@ const AT_REST = 1e-9;
  * ```
  *
  * @source derived: sum of a narrowing, friction, a turn and a widening
- * @source darby-2001: the turns
+ * @source darby-1999: the turns
  * @source common practice: the usual bores
  */
 export function insertFittingCoefficient(input: InsertFittingInput): InsertFittingCoefficient {

@@ -41,7 +41,7 @@ export type NamedFitting =
 /**
  * How each named fitting is reckoned.
  *
- * @source darby-2001: elbows, tees, valves
+ * @source darby-1999: elbows, tees, valves
  * @source crane-410: foot valves and entrances, recalled
  * @source munson-2006: the union, recalled
  */

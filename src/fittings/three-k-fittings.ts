@@ -56,7 +56,7 @@ export interface ThreeKConstants {
 /**
  * The three constants of each fitting.
  *
- * @source darby-2001, table of 3-K constants
+ * @source darby-1999, table of 3-K constants
  */
 export const threeKFittings: Readonly<Record<ThreeKFitting, ThreeKConstants>> = {
   "elbow 90 threaded standard": { K1: 800, Ki: 0.14, Kd: 4 },

@@ -39,7 +39,7 @@ export interface ThreeKInput {
  * threeKCoefficient({ constants: threeKFittings["angle valve 45"], reynolds: 10_000, nominalSize: inches(2) }); // ≈ 1.15725
  * ```
  *
- * @source darby-2001
+ * @source darby-1999
  */
 export function threeKCoefficient(input: ThreeKInput): number {
   requireObject("input", input);

@@ -9,12 +9,14 @@ import { controlSources } from "./records/control.ts";
 import { demandSources } from "./records/demand.ts";
 import { disinfectionSources } from "./records/disinfection.ts";
 import { fieldSources } from "./records/field.ts";
+import { fittingsSources } from "./records/fittings.ts";
 import { freezeSources } from "./records/freeze.ts";
 import { generatorSources } from "./records/generator.ts";
 import { headSources } from "./records/head.ts";
 import { motorSources } from "./records/motor.ts";
 import { networkSources } from "./records/network.ts";
 import { pipeSources } from "./records/pipe.ts";
+import { pipeStandardsSources } from "./records/pipe-standards.ts";
 import { surgeSources } from "./records/surge.ts";
 import { tankSources } from "./records/tank.ts";
 import { unitsSources } from "./records/units.ts";
@@ -41,12 +43,14 @@ export function bibliography(): readonly Source[] {
     ...demandSources,
     ...disinfectionSources,
     ...fieldSources,
+    ...fittingsSources,
     ...freezeSources,
     ...generatorSources,
     ...headSources,
     ...motorSources,
     ...networkSources,
     ...pipeSources,
+    ...pipeStandardsSources,
     ...surgeSources,
     ...tankSources,
     ...unitsSources,
