@@ -23,6 +23,7 @@ export {
   type SimilarDuty,
   type TrimmedCurve,
 } from "./affinity.ts";
+export { type BestEfficiencyPoint, bestEfficiencyPoint } from "./best-efficiency.ts";
 export { curvesInParallel, curvesInSeries, stagedCurve } from "./combine.ts";
 export {
   type FlowLine,
@@ -32,18 +33,7 @@ export {
   pumpCurve,
   type RisingPart,
 } from "./curve.ts";
-export {
-  type BestEfficiencyPoint,
-  bestEfficiencyPoint,
-  type Duty,
-  type DutyInput,
-  type MinimumFlow,
-  type MinimumFlowInput,
-  minimumFlow,
-  pumpDuty,
-  pumpTemperatureRise,
-  type TemperatureRiseInput,
-} from "./duty.ts";
+export { type Duty, type DutyInput, pumpDuty } from "./duty.ts";
 export {
   type PumpingEnergyInput,
   pumpingEnergy,
@@ -53,6 +43,13 @@ export {
 } from "./energy.ts";
 export { type FitCurveInput, type FittedCurve, fitPumpCurve, type MeasuredPoint } from "./fit-curve.ts";
 export { type FlowAtHead, pumpFlowAt } from "./flow-at-head.ts";
+export {
+  type MinimumFlow,
+  type MinimumFlowInput,
+  minimumFlow,
+  pumpTemperatureRise,
+  type TemperatureRiseInput,
+} from "./minimum-flow.ts";
 export {
   type CannotLift,
   type OperatingPoint,

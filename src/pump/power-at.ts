@@ -36,6 +36,9 @@ export type PumpPowerAt =
       readonly state: "unknown";
     };
 
+/** Below this a quotient of powers is rounding, W. */
+const LEAST_POWER = 1e-9;
+
 /**
  * Power in the water, at the shaft and at the wire, at a flow on a pump's curve.
  *
@@ -86,6 +89,7 @@ export function pumpPowerAt(input: PumpPowerAtInput): PumpPowerAt {
     hydraulicPower: water,
     shaftPower: shaft as Power,
     electricalPower: electrical as Power,
-    wireToWater: (electrical > water ? water / electrical : electrical > 0 ? 1 : 0) as Ratio,
+    // Not held below 1: a ratio above it shows that the curve's points contradict each other.
+    wireToWater: (electrical > LEAST_POWER ? water / electrical : 0) as Ratio,
   };
 }

@@ -133,7 +133,7 @@ export function wellEfficiency(law: DrawdownLaw, flow: VolumeFlow): Ratio {
 /** @internal */
 export function requireLaw(law: DrawdownLaw, parameter = "law"): void {
   requireObject(parameter, law);
-  requireWithin(`${parameter}.aquiferLoss`, law.aquiferLoss, 0, 1e13, "s/m²");
+  requireWithin(`${parameter}.aquiferLoss`, law.aquiferLoss, 0, 1e15, "s/m²");
   requireWithin(`${parameter}.wellLoss`, law.wellLoss, 0, 1e20, "s²/m⁵");
 }
 

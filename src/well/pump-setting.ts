@@ -30,6 +30,18 @@ export interface PumpSettingInput {
   readonly bottomClearance?: Length;
   /** Cover wanted over the intake at the pumping level. 0 to 1000 m; 10 ft where absent (common practice, 10 to 20 ft). */
   readonly submergence?: Length;
+  /** What the pump's suction needs, to check it in terms of boiling too; left out, that check is not made. */
+  readonly suction?: SettingSuction;
+}
+
+/** A pump's suction, for the check of a setting. */
+export interface SettingSuction {
+  /** Head of the air over the water less its vapour pressure: `npshAvailable` with the water level with the pump. 0 to 100 m. */
+  readonly headAtSurface: Length;
+  /** NPSH the pump requires at its greatest flow. 0 to 1000 m. */
+  readonly npshRequired: Length;
+  /** Head kept in hand above that. 0 to 100 m; 0 where left out. */
+  readonly margin?: Length;
 }
 
 /** One check: by how much it is met. */
@@ -52,6 +64,8 @@ export interface PumpSetting {
   readonly offBottom: SettingCheck;
   /** Water covers the intake at the pumping level. */
   readonly covered: SettingCheck;
+  /** Air and water over the intake exceed what the pump's suction requires; null where `suction` was not given. */
+  readonly suction: SettingCheck | null;
   /** Height of water over the intake at the pumping level, m; negative where the intake draws air. */
   readonly submergence: Length;
   /** The shallowest intake that meets the wanted cover, m below the mark. */
@@ -102,6 +116,7 @@ export function pumpSetting(input: PumpSettingInput): PumpSetting {
   requireWithin("pumpingLevel", pumpingLevel, -1000, 10_000, "m");
   requireWithin("bottomClearance", bottomClearance, 0, 1000, "m");
   requireWithin("submergence", cover, 0, 1000, "m");
+  const suction = input.suction === undefined ? null : suctionCheck(input.suction, intake - pumpingLevel);
 
   const lowest = intake + lengthBelowIntake;
   const submergence = intake - pumpingLevel;
@@ -111,15 +126,26 @@ export function pumpSetting(input: PumpSettingInput): PumpSetting {
   const covered = check(submergence - cover);
   const lowestAllowed = Math.min(casingDepth, wellDepth - bottomClearance, screenTop ?? Number.MAX_VALUE);
   return {
-    good: insideCasing.met && (aboveScreen === null || aboveScreen.met) && offBottom.met && covered.met,
+    good: [insideCasing, aboveScreen, offBottom, covered, suction].every((each) => each === null || each.met),
     insideCasing,
     aboveScreen,
     offBottom,
     covered,
+    suction,
     submergence: submergence as Length,
     shallowest: (pumpingLevel + cover) as Length,
     deepest: (lowestAllowed - lengthBelowIntake) as Length,
   };
+}
+
+/** NPSH available is the head at the surface plus the cover; it must reach the required with its margin. */
+function suctionCheck(suction: SettingSuction, cover: number): SettingCheck {
+  requireObject("suction", suction);
+  const { headAtSurface, npshRequired, margin = 0 } = suction;
+  requireWithin("suction.headAtSurface", headAtSurface, 0, 100, "m");
+  requireWithin("suction.npshRequired", npshRequired, 0, 1000, "m");
+  requireWithin("suction.margin", margin, 0, 100, "m");
+  return check(headAtSurface + cover - npshRequired - margin);
 }
 
 function check(margin: number): SettingCheck {
