@@ -103,6 +103,87 @@ export function tankSizeForStarts(input: TankSizeInput & { readonly starts: Freq
   return sized(input, (flow) => flow / (4 * input.starts));
 }
 
+/** A peak of use that a tank helps a pump over. */
+export interface PeakStorageInput {
+  /** Flow used during the peak. 0 to 100 m³/s. */
+  readonly peakDemand: VolumeFlow;
+  /** Flow of the pump. 0 to 100 m³/s. */
+  readonly pumpFlow: VolumeFlow;
+  /** How long the peak lasts; seven minutes is a trade council's advice (`the-driller-when-the-well`). 0 to one day. */
+  readonly peakDuration: Duration;
+  /** Shortest run of the pump. 0 to one day. */
+  readonly runTime: Duration;
+}
+
+/** The usable water a peak asks for. */
+export interface PeakStorage {
+  /** What the peak takes beyond the pump's flow, m³. */
+  readonly extra: Volume;
+  /** That, and the water of the shortest run, m³. */
+  readonly usable: Volume;
+}
+
+/**
+ * Usable water a tank needs to carry a peak the pump alone cannot.
+ *
+ * @remarks
+ * extra = (q − Q) · t where the peak is above the pump's flow; usable = extra + Q · run time.
+ *
+ * @param input - peak, pump and run time; each field says its unit and the values it takes
+ * @returns the extra and the whole usable water
+ * @throws {@link units.InputError} naming the first field that is not a number in its range
+ *
+ * @example Seven minutes at 13 gpm from a 10 gpm pump
+ * ```ts
+ * import { peakStorage } from "risingmain/tank";
+ * import { gpm, inUsGallons, minutes } from "risingmain/units";
+ *
+ * const peak = { peakDemand: gpm(13), pumpFlow: gpm(10), peakDuration: minutes(7), runTime: minutes(1) };
+ * inUsGallons(peakStorage(peak).usable); // ≈ 31.0
+ * ```
+ *
+ * @source the-driller-when-the-well, storage paragraph
+ */
+export function peakStorage(input: PeakStorageInput): PeakStorage {
+  requireObject("input", input);
+  const { peakDemand, pumpFlow, peakDuration, runTime } = input;
+  requireWithin("peakDemand", peakDemand, 0, 100, "m³/s");
+  requireWithin("pumpFlow", pumpFlow, 0, 100, "m³/s");
+  requireWithin("peakDuration", peakDuration, 0, 86400, "s");
+  requireWithin("runTime", runTime, 0, 86400, "s");
+  const extra = Math.max(0, peakDemand - pumpFlow) * peakDuration;
+  return { extra: extra as Volume, usable: (extra + pumpFlow * runTime) as Volume };
+}
+
+/** Minutes of pump flow in the gross volume of a public system's pressure tank (`great-lakes-upper-recommended-standards-for`). */
+const MINUTES_OF_PUMP_FLOW = 10;
+
+/**
+ * Gross volume of a public system's pressure tank: ten minutes of the largest pump's flow.
+ *
+ * @remarks
+ * "At least ten times the capacity of the largest pump, in gallons per minute." A rule for public systems with steady
+ * pumps, generous for one house; a variable-speed drive is its stated exception. Local rules differ.
+ *
+ * @param pumpFlow - flow of the largest pump, 0 to 100 m³/s
+ * @returns whole volume of the tank
+ * @throws {@link units.InputError} where the flow is not a number in its range
+ *
+ * @example
+ * ```ts
+ * import { publicSystemTank } from "risingmain/tank";
+ * import { gpm, inUsGallons } from "risingmain/units";
+ *
+ * inUsGallons(publicSystemTank(gpm(250))); // ≈ 2500
+ * ```
+ *
+ * @source great-lakes-upper-recommended-standards-for, section 7.2.2 b
+ */
+export function publicSystemTank(pumpFlow: VolumeFlow): Volume {
+  requireWithin("pumpFlow", pumpFlow, 0, 100, "m³/s");
+  return (MINUTES_OF_PUMP_FLOW * 60 * pumpFlow) as Volume;
+}
+
 /** The tank that gives a drawdown, the drawdown following from the pump's flow. */
 function sized(input: TankSizeInput, usableFor: (flow: number) => number): TankSize {
   const { pumpFlow, cutIn, cutOut, atmosphere, polytropicExponent = 1 } = input;

@@ -48,4 +48,26 @@ export const tankSources: readonly Source[] = [
     number: "DOH 331-123",
     note: "Section 11.1.2, equation 11-2, read; equation 11-3 was not seen.",
   },
+  {
+    id: "kill-tank-selection-by",
+    type: "article-journal",
+    title: "Tank Selection by the Numbers",
+    author: [{ family: "Kill", given: "D." }],
+    "container-title": "Water Well Journal",
+    note: "Daily start limits read; the copy shows no year.",
+  },
+  {
+    id: "us-environmental-protection-seahome-library-private",
+    type: "report",
+    title: "SEAHOME library: Private Water Systems",
+    author: [{ literal: "US Environmental Protection Agency" }],
+    note: "Archived 2008. Pressure Tank Selection Chart read in a stored copy whose columns run together.",
+  },
+  {
+    id: "great-lakes-upper-recommended-standards-for",
+    type: "standard",
+    title: "Recommended Standards for Water Works, section 7.2",
+    author: [{ literal: "Great Lakes - Upper Mississippi River Board" }],
+    note: "Section 7.2 read in a re-posted copy.",
+  },
 ];
