@@ -1,0 +1,172 @@
+/**
+ * Readings on a running pump's supply: current, voltage under load, and the dip when it starts.
+ *
+ * @module
+ */
+import { requireObject, requireWithin } from "../numeric/index.ts";
+import type { Caution } from "../sources/index.ts";
+import type { Current, Ratio, Voltage } from "../units/index.ts";
+import { mainsCautions } from "./cautions.ts";
+
+/** A current read and the one expected. */
+export interface CurrentTestInput {
+  /** Running or starting current read, by a meter quick enough for it. 0 to 100 000 A. */
+  readonly reading: Current;
+  /** Current expected: of the duty, the nameplate or the locked rotor. Above 0, to 100 000 A. */
+  readonly expected: Current;
+  /** The most the motor may carry on: its service-factor current. Above 0, to 100 000 A; not judged where left out. */
+  readonly most?: Current;
+  /** Share of the expected that still counts as it. 0 to 1; 0.1 where left out (common practice). */
+  readonly tolerance?: Ratio;
+}
+
+/** The current judged. */
+export interface CurrentTest {
+  /** "over the motor's limit" comes before the others. */
+  readonly state: "as expected" | "low" | "high" | "over the motor's limit";
+  /** Reading over expected. */
+  readonly ratio: Ratio;
+  /** Reading over the limit; null where none was given. */
+  readonly limitShare: Ratio | null;
+  /** What such a reading has usually meant, common practice. */
+  readonly hints: readonly string[];
+  /** What to say with it. */
+  readonly cautions: readonly Caution[];
+}
+
+const TOLERANCE = 0.1;
+const HINTS: Readonly<Record<CurrentTest["state"], readonly string[]>> = {
+  "as expected": [],
+  low: ["less water than expected: closed valve, plugged screen, worn pump, low level", "a broken shaft or coupling"],
+  high: ["more water than expected: broken pipe", "rubbing, sand, low voltage", "wrong rotation on three phases"],
+  "over the motor's limit": ["stop the pump: overload, low voltage, locked or dragging parts, failing winding"],
+};
+
+/**
+ * Judges a motor's current against what was expected.
+ *
+ * @remarks
+ * ratio = reading/expected. A submersible's current changes little with flow, so it takes a large change of flow to show.
+ *
+ * @param input - reading, expected and limit; each field says its unit and range
+ * @returns the state, the ratios, the usual meanings and the cautions
+ * @throws {@link units.InputError} naming the first field outside its range
+ *
+ * @example
+ * ```ts
+ * import { currentTest } from "risingmain/field";
+ * import { amperes } from "risingmain/units";
+ *
+ * currentTest({ reading: amperes(9.8), expected: amperes(10), most: amperes(11.5) }).state; // => "as expected"
+ * ```
+ *
+ * @source common practice
+ */
+export function currentTest(input: CurrentTestInput): CurrentTest {
+  requireObject("input", input);
+  const { reading, expected, most, tolerance = TOLERANCE } = input;
+  requireWithin("reading", reading, 0, 1e5, "A");
+  requireWithin("expected", expected, 1e-6, 1e5, "A");
+  if (most !== undefined) requireWithin("most", most, 1e-6, 1e5, "A");
+  requireWithin("tolerance", tolerance, 0, 1, "(0.1 for 10 %)");
+  const state = currentState(reading, expected, tolerance, most);
+  return {
+    state,
+    ratio: (reading / expected) as Ratio,
+    limitShare: most === undefined ? null : ((reading / most) as Ratio),
+    hints: HINTS[state],
+    cautions: mainsCautions,
+  };
+}
+
+function currentState(reading: number, expected: number, tolerance: number, most?: number): CurrentTest["state"] {
+  if (most !== undefined && reading > most) return "over the motor's limit";
+  if (reading > expected * (1 + tolerance)) return "high";
+  return reading < expected * (1 - tolerance) ? "low" : "as expected";
+}
+
+/** Voltages at the motor or its box. */
+export interface VoltageTestInput {
+  /** Rated voltage of the motor. Above 0, to 100 000 V. */
+  readonly rated: Voltage;
+  /** Voltage with the pump running. 0 to 100 000 V. */
+  readonly underLoad: Voltage;
+  /** Voltage with the pump off. 0 to 100 000 V; the drop is not judged where left out. */
+  readonly atRest?: Voltage;
+  /** Lowest voltage while starting. 0 to 100 000 V; the dip is not judged where left out. */
+  readonly starting?: Voltage;
+  /** Band about the rated voltage. 0 to 0.5; 0.1 where left out (`nema-mg-1`). */
+  readonly band?: Ratio;
+  /** Most dip at starting, of the voltage at rest. 0 to 1; 0.25 where left out (`ufgs-16237n`). */
+  readonly dipLimit?: Ratio;
+}
+
+/** The voltages judged. */
+export interface VoltageTest {
+  /** Under load: inside the band, or on which side of it. */
+  readonly state: "inside the band" | "low" | "high";
+  /** Low end of the band, V. */
+  readonly low: Voltage;
+  /** High end, V. */
+  readonly high: Voltage;
+  /** Drop from rest to running, of the voltage at rest; null where that was not given or none. */
+  readonly drop: Ratio | null;
+  /** Dip from rest to the lowest while starting; null where either was not given. */
+  readonly dip: Ratio | null;
+  /** Whether the dip is within its limit; null where it was not judged. */
+  readonly dipInside: boolean | null;
+  /** What to say with it. */
+  readonly cautions: readonly Caution[];
+}
+
+const BAND = 0.1;
+const DIP_LIMIT = 0.25;
+
+/**
+ * Judges the voltage of a running pump, the drop from rest, and the dip at starting.
+ *
+ * @remarks
+ * Band: rated × (1 ± 0.1) at the motor's terminals. Drop and dip are shares of the voltage at rest. A dip must be read by a meter that
+ * holds the least value; an ordinary one is too slow and reads it too small. On a generator the first cycles dip more than the regulator
+ * lets a slow meter see.
+ *
+ * @param input - voltages and limits; each field says its unit and range
+ * @returns the state, the band, drop and dip
+ * @throws {@link units.InputError} naming the first field outside its range
+ *
+ * @example A generator that sags from 240 to 195 V while the pump starts
+ * ```ts
+ * import { voltageTest } from "risingmain/field";
+ * import { volts } from "risingmain/units";
+ *
+ * const supply = voltageTest({ rated: volts(230), atRest: volts(240), underLoad: volts(233), starting: volts(195) });
+ * supply.state; // => "inside the band"
+ * supply.dip; // ≈ 0.188
+ * ```
+ *
+ * @source nema-mg-1, 12.44.1: the band
+ * @source ufgs-16237n, 2.1.1.4: the default dip
+ */
+export function voltageTest(input: VoltageTestInput): VoltageTest {
+  requireObject("input", input);
+  const { rated, underLoad, atRest, starting, band = BAND, dipLimit = DIP_LIMIT } = input;
+  requireWithin("rated", rated, 1e-3, 1e5, "V");
+  requireWithin("underLoad", underLoad, 0, 1e5, "V");
+  if (atRest !== undefined) requireWithin("atRest", atRest, 0, 1e5, "V");
+  if (starting !== undefined) requireWithin("starting", starting, 0, 1e5, "V");
+  requireWithin("band", band, 0, 0.5, "(0.1 for 10 %)");
+  requireWithin("dipLimit", dipLimit, 0, 1, "(0.25 for 25 %)");
+  const low = rated - rated * band;
+  const high = rated + rated * band;
+  const rest = atRest ?? 0;
+  const dip = starting !== undefined && rest > 1e-6 ? (rest - starting) / rest : null;
+  return {
+    state: underLoad < low ? "low" : underLoad > high ? "high" : "inside the band",
+    low: low as Voltage,
+    high: high as Voltage,
+    drop: rest > 1e-6 ? (((rest - underLoad) / rest) as Ratio) : null,
+    dip: dip as Ratio | null,
+    dipInside: dip === null ? null : dip <= dipLimit,
+    cautions: mainsCautions,
+  };
+}
