@@ -71,12 +71,3 @@ export {
   type LevelReading,
   leaningTape,
 } from "./water-level.ts";
-export {
-  type InsulationTest,
-  type InsulationTestInput,
-  insulationAtTemperature,
-  insulationTest,
-  type WindingTest,
-  type WindingTestInput,
-  windingTest,
-} from "./winding-test.ts";

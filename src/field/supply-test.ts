@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { supplyTolerance } from "../motor/index.ts";
 import { requireObject, requireWithin } from "../numeric/index.ts";
 import type { Caution } from "../sources/index.ts";
 import type { Current, Ratio, Voltage } from "../units/index.ts";
@@ -87,51 +88,52 @@ function currentState(reading: number, expected: number, tolerance: number, most
 
 /** Voltages at the motor or its box. */
 export interface VoltageTestInput {
-  /** Rated voltage of the motor. Above 0, to 100 000 V. */
+  /** Rated voltage of the motor. 1 to 1000 V. */
   readonly rated: Voltage;
-  /** Voltage with the pump running. 0 to 100 000 V. */
+  /** Voltage with the pump running. 0 to 2000 V. */
   readonly underLoad: Voltage;
-  /** Voltage with the pump off. 0 to 100 000 V; the drop is not judged where left out. */
+  /** Voltage with the pump off. 0 to 2000 V; drop and dip are not judged where left out. */
   readonly atRest?: Voltage;
-  /** Lowest voltage while starting. 0 to 100 000 V; the dip is not judged where left out. */
+  /** Lowest voltage while starting. 0 to 2000 V; the dip is not judged where left out. */
   readonly starting?: Voltage;
-  /** Band about the rated voltage. 0 to 0.5; 0.1 where left out (`nema-mg-1`). */
-  readonly band?: Ratio;
   /** Most dip at starting, of the voltage at rest. 0 to 1; 0.25 where left out (`ufgs-16237n`). */
   readonly dipLimit?: Ratio;
 }
 
 /** The voltages judged. */
 export interface VoltageTest {
-  /** Under load: inside the band, or on which side of it. */
-  readonly state: "inside the band" | "low" | "high";
-  /** Low end of the band, V. */
-  readonly low: Voltage;
-  /** High end, V. */
-  readonly high: Voltage;
+  /** Under load: within the motor's tolerance, or on which side of it. */
+  readonly state: "within tolerance" | "low" | "high";
+  /** Least voltage allowed, V. */
+  readonly lowest: Voltage;
+  /** Greatest, V. */
+  readonly highest: Voltage;
   /** Drop from rest to running, of the voltage at rest; null where that was not given or none. */
   readonly drop: Ratio | null;
   /** Dip from rest to the lowest while starting; null where either was not given. */
   readonly dip: Ratio | null;
   /** Whether the dip is within its limit; null where it was not judged. */
   readonly dipInside: boolean | null;
+  /** Source of the tolerance. */
+  readonly method: "nema-mg-1";
   /** What to say with it. */
   readonly cautions: readonly Caution[];
 }
 
-const BAND = 0.1;
 const DIP_LIMIT = 0.25;
+/** Under this a circuit is dead, V. */
+const DEAD = 1e-6;
 
 /**
- * Judges the voltage of a running pump, the drop from rest, and the dip at starting.
+ * Judges the voltage of a running pump, the drop from rest, and the dip at starting, generator or mains.
  *
  * @remarks
- * Band: rated × (1 ± 0.1) at the motor's terminals. Drop and dip are shares of the voltage at rest. A dip must be read by a meter that
- * holds the least value; an ordinary one is too slow and reads it too small. On a generator the first cycles dip more than the regulator
- * lets a slow meter see.
+ * Tolerance as `supplyTolerance` of `risingmain/motor`: rated ± 10 % at the motor's terminals. Drop and dip are shares of the
+ * voltage at rest. A dip must be read by a meter that holds the least value; an ordinary one is too slow and reads it too small. For
+ * windings and insulation see `windingReading` and `insulationReading` there.
  *
  * @param input - voltages and limits; each field says its unit and range
- * @returns the state, the band, drop and dip
+ * @returns the state, the limits, drop and dip
  * @throws {@link units.InputError} naming the first field outside its range
  *
  * @example A generator that sags from 240 to 195 V while the pump starts
@@ -140,33 +142,33 @@ const DIP_LIMIT = 0.25;
  * import { volts } from "risingmain/units";
  *
  * const supply = voltageTest({ rated: volts(230), atRest: volts(240), underLoad: volts(233), starting: volts(195) });
- * supply.state; // => "inside the band"
+ * supply.state; // => "within tolerance"
  * supply.dip; // ≈ 0.188
+ * supply.dipInside; // => true
  * ```
  *
- * @source nema-mg-1, 12.44.1: the band
+ * @source nema-mg-1, 12.44.1: the tolerance
  * @source ufgs-16237n, 2.1.1.4: the default dip
  */
 export function voltageTest(input: VoltageTestInput): VoltageTest {
   requireObject("input", input);
-  const { rated, underLoad, atRest, starting, band = BAND, dipLimit = DIP_LIMIT } = input;
-  requireWithin("rated", rated, 1e-3, 1e5, "V");
-  requireWithin("underLoad", underLoad, 0, 1e5, "V");
-  if (atRest !== undefined) requireWithin("atRest", atRest, 0, 1e5, "V");
-  if (starting !== undefined) requireWithin("starting", starting, 0, 1e5, "V");
-  requireWithin("band", band, 0, 0.5, "(0.1 for 10 %)");
+  const { rated, underLoad, atRest, starting, dipLimit = DIP_LIMIT } = input;
+  requireWithin("rated", rated, 1, 1000, "V");
+  requireWithin("underLoad", underLoad, 0, 2000, "V");
+  if (atRest !== undefined) requireWithin("atRest", atRest, 0, 2000, "V");
+  if (starting !== undefined) requireWithin("starting", starting, 0, 2000, "V");
   requireWithin("dipLimit", dipLimit, 0, 1, "(0.25 for 25 %)");
-  const low = rated - rated * band;
-  const high = rated + rated * band;
-  const rest = atRest ?? 0;
-  const dip = starting !== undefined && rest > 1e-6 ? (rest - starting) / rest : null;
+  const { state, lowest, highest, method } = supplyTolerance({ ratedVoltage: rated, voltage: underLoad });
+  const live = atRest !== undefined && atRest > DEAD;
+  const dip = live && starting !== undefined ? (atRest - starting) / atRest : null;
   return {
-    state: underLoad < low ? "low" : underLoad > high ? "high" : "inside the band",
-    low: low as Voltage,
-    high: high as Voltage,
-    drop: rest > 1e-6 ? (((rest - underLoad) / rest) as Ratio) : null,
+    state: state === "voltage too low" ? "low" : state === "voltage too high" ? "high" : "within tolerance",
+    lowest,
+    highest,
+    drop: live ? (((atRest - underLoad) / atRest) as Ratio) : null,
     dip: dip as Ratio | null,
     dipInside: dip === null ? null : dip <= dipLimit,
+    method,
     cautions: mainsCautions,
   };
 }
