@@ -24,6 +24,8 @@ const FIRST_SHARE = 0.82;
 const MOST_STEPS = 12;
 /** The flow is accepted without a further call where the step's own error estimate is below this share of it. */
 const RELATIVE_TOLERANCE = 1e-12;
+/** Heads nearer than this share of the shutoff head are equal but for rounding. */
+const ROUNDING = 1e-12;
 /** Halving alone would need about 60 steps to reach the last bit; Newton's method takes five. */
 const MOST_NEWTON_STEPS = 100;
 /** Estimates hold for smooth systems: a step that came out this many times its estimate shows one that is not. */
@@ -45,12 +47,12 @@ export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => nu
     const lost = friction(flow);
     const excess = cubicValue(curve, flow) - atRest - lost;
     if (excess === 0) return { state: "meets", flow };
+    if (excess > 0 && flow >= high) return beyond(flow, excess, end, curve.y[0] as number);
     if (excess > 0) low = flow;
     else {
       high = flow;
       endIsOpen = false;
     }
-    if (excess > 0 && flow === end) return { state: "ends", spare: excess };
     known.unshift({ flow, friction: lost });
     const model = systemModel(known);
     if (model === null) {
@@ -66,16 +68,22 @@ export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => nu
     if (settled && !(next === end && endIsOpen)) return { state: "meets", flow: next };
     flow = next;
   }
-  return bracketed((at) => cubicValue(curve, at) - atRest - friction(at), low, high, end);
+  return bracketed((at) => cubicValue(curve, at) - atRest - friction(at), low, high, end, curve.y[0] as number);
 }
 
 /** Brent's method on what is left of the bracket, its far side asked at last. */
-function bracketed(excess: (flow: number) => number, low: number, high: number, end: number): Meeting {
+function bracketed(excess: (flow: number) => number, low: number, high: number, end: number, scale: number): Meeting {
   const spare = excess(high);
-  if (spare > 0) return high === end ? { state: "ends", spare } : { state: "system falls", flow: high };
+  if (spare > 0) return beyond(high, spare, end, scale);
   if (spare === 0) return { state: "meets", flow: high };
   if (!(excess(low) > 0)) return { state: "system falls", flow: low };
   return { state: "meets", flow: findRoot(excess, low, high).x };
+}
+
+/** Head to spare where there should be none: the curve ends, or rounding hides the meeting, or the system falls. */
+function beyond(flow: number, spare: number, end: number, scale: number): Meeting {
+  if (flow === end) return { state: "ends", spare };
+  return spare <= ROUNDING * scale ? { state: "meets", flow } : { state: "system falls", flow };
 }
 
 /** Friction as scale · (flow/at)^(exponent + drift · ln(flow/at)). */
@@ -89,7 +97,9 @@ interface SystemModel {
 /** The model through the last points asked, newest first; nothing where they do not show friction that grows. */
 function systemModel(known: readonly { readonly flow: number; readonly friction: number }[]): SystemModel | null {
   const [newest, second, third] = known;
-  if (newest === undefined || !(newest.friction > 0)) return null;
+  if (newest === undefined) return null;
+  // No friction: the system is level, and the model too.
+  if (!(newest.friction > 0)) return { scale: newest.friction, at: newest.flow, exponent: 0, drift: 0 };
   const usual = { scale: newest.friction, at: newest.flow, exponent: USUAL_EXPONENT, drift: 0 };
   if (second === undefined) return usual;
   const span = Math.log(second.flow / newest.flow);

@@ -73,7 +73,7 @@ export interface FittedCurve {
  *   ],
  * });
  * fitted.constant; // ≈ 100.2
- * fitted.largestResidual; // ≈ 0.2
+ * fitted.largestResidual; // ≈ 0.28
  * fitted.curve.shape; // => "falling"
  * ```
  *

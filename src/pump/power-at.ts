@@ -64,7 +64,7 @@ const LEAST_POWER = 1e-9;
  * });
  * const at = { curve, flow: gpm(12), density: kilogramsPerCubicMetre(1000), motorEfficiency: percent(75) };
  * const power = pumpPowerAt(at);
- * power.state === "known" ? inWatts(power.electricalPower) : 0; // ≈ 1338.4
+ * power.state === "known" ? inWatts(power.electricalPower) : 0; // ≈ 1338.3
  * ```
  *
  * @source derived: definitions of the efficiencies

@@ -57,7 +57,7 @@ const CAUTIONS: readonly Caution[] = [
  *
  * const curve = pumpCurve({ points: [{ flow: gpm(0), head: feet(400) }, { flow: gpm(20), head: feet(100) }] });
  * const shut = shutoffPressure({ curve, staticLevel: feet(60), density: kilogramsPerCubicMetre(999.7) });
- * inPsi(shut.pressure); // ≈ 147.35
+ * inPsi(shut.pressure); // ≈ 147.4
  * ```
  *
  * @source derived: hydrostatics

@@ -70,7 +70,7 @@ export type SpeedFor =
  *   ],
  * });
  * const at = speedFor({ curve, flow: cubicMetresPerSecond(0.00495), head: metres(23) });
- * at.state === "runs" ? at.speed : 0; // ≈ 0.812
+ * at.state === "runs" ? at.speed : 0; // ≈ 0.813
  * ```
  *
  * @source derived: affinity laws, see {@link curveAtSpeed}

@@ -56,7 +56,7 @@ const DAY = 86_400;
  *   area: squareFeet(0.196), specificCapacity: gpmPerFoot(0.01), flow: gpm(8),
  *   lowestDrawdown: feet(150), restartDrawdown: feet(50),
  * });
- * inUsGallons(day.volume); // ≈ 1339
+ * inUsGallons(day.volume); // ≈ 1328
  * inUsGallons(day.mostVolume); // ≈ 2160
  * ```
  *

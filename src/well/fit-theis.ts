@@ -67,7 +67,7 @@ const POLISHES = 6;
  *     { time: minutes(240), drawdown: metres(1.15) },
  *   ],
  * });
- * fit.state === "fitted" ? inSquareMetresPerDay(fit.transmissivity) : 0; // ≈ 90
+ * fit.state === "fitted" ? inSquareMetresPerDay(fit.transmissivity) : 0; // ≈ 89.3
  * ```
  *
  * @source theis-1935

@@ -66,7 +66,7 @@ export type StepTest =
  *     { flow: gpm(18), drawdown: feet(48.8) },
  *   ],
  * });
- * if (test.state === "law") wellEfficiency(test.law, gpm(18)); // ≈ 0.7
+ * test.state === "law" ? wellEfficiency(test.law, gpm(18)) : 0; // ≈ 0.7
  * ```
  *
  * @source jacob-1947: the law

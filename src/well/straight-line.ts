@@ -137,7 +137,7 @@ const GREATEST_U = 0.05;
  *     { time: minutes(240), drawdown: metres(1.2) },
  *   ],
  * });
- * fit.state === "line" ? inSquareMetresPerDay(fit.transmissivity) : 0; // ≈ 88.26
+ * fit.state === "line" ? inSquareMetresPerDay(fit.transmissivity) : 0; // ≈ 88.25
  * ```
  *
  * @source cooper-jacob-1946

@@ -44,7 +44,7 @@ export interface ScheduleInput {
  *
  * const aquifer = { transmissivity: usGallonsPerDayPerFoot(2000), storativity: 1e-4, radius: inches(3) };
  * const changes = [{ time: hours(0), flow: gpm(15) }, { time: hours(4), flow: gpm(0) }];
- * inFeet(drawdownOfSchedule({ aquifer, changes, at: hours(4) })); // ≈ 13.41
+ * inFeet(drawdownOfSchedule({ aquifer, changes, at: hours(4) })); // ≈ 14.26
  * inFeet(drawdownOfSchedule({ aquifer, changes, at: hours(24) })); // ≈ 0.16
  * ```
  *

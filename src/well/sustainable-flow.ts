@@ -146,7 +146,7 @@ export interface SustainableFlowInput {
  * import { days, feet, inches, inGpm, usGallonsPerDayPerFoot } from "risingmain/units";
  *
  * const aquifer = { transmissivity: usGallonsPerDayPerFoot(500), storativity: 1e-4, radius: inches(3) };
- * inGpm(sustainableFlow({ aquifer, drawdown: feet(80), time: days(100) }).flow); // ≈ 15.6
+ * inGpm(sustainableFlow({ aquifer, drawdown: feet(80), time: days(100) }).flow); // ≈ 16.2
  * ```
  *
  * @source theis-1935

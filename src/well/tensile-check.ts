@@ -55,7 +55,7 @@ export interface TensileCheck {
  *   strength: psiModulus(7000), safetyFactor: 5,
  * });
  * check.met; // => true
- * check.share; // ≈ 0.465
+ * check.share; // ≈ 0.466
  * ```
  *
  * @source derived: force over area

@@ -66,7 +66,7 @@ export const JACOB_CONSTANT = 2.2458379342675396;
  * const after = theisDrawdown({
  *   flow: gpm(700), transmissivity: usGallonsPerDayPerFoot(32000), storativity: 3.4e-5, radius: feet(1), time: days(1),
  * });
- * after.wellFunction; // ≈ 19.45
+ * after.wellFunction; // ≈ 19.459
  * inFeet(after.drawdown); // ≈ 48.8
  * ```
  *
