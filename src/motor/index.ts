@@ -29,7 +29,14 @@ export {
   type LeastEfficiencyRow,
   polyphaseMotorEfficiency,
 } from "./least-efficiency.ts";
-export { type LockedRotorCurrent, type LockedRotorCurrentInput, lockedRotorCurrent } from "./locked-rotor.ts";
+export {
+  type CodeLetterOf,
+  type CodeLetterOfInput,
+  codeLetterOf,
+  type LockedRotorCurrent,
+  type LockedRotorCurrentInput,
+  lockedRotorCurrent,
+} from "./locked-rotor.ts";
 export { type MotorBranchCircuit, type MotorBranchCircuitInput, motorBranchCircuit } from "./motor-branch-circuit.ts";
 export { type MotorConnection, type MotorConnectionKind, motorConnections } from "./motor-connection.ts";
 export { type MotorCurrent, type MotorCurrentInput, motorCurrent } from "./motor-current.ts";

@@ -79,3 +79,59 @@ export function lockedRotorCurrent(input: LockedRotorCurrentInput): LockedRotorC
     method: "nema-mg-1",
   };
 }
+
+/** A motor's starting current, read or stated. */
+export interface CodeLetterOfInput {
+  /** Rated power. 1 W to 1 MW. */
+  readonly power: Power;
+  /** Voltage at which the current was taken, line to line for three-phase. 1 to 1000 V. */
+  readonly voltage: Voltage;
+  /** Line current with the rotor standing still. 0 to 100 000 A. */
+  readonly lockedRotorCurrent: Current;
+  /** Phases of the supply. */
+  readonly system: MotorSystem;
+}
+
+/** The band a starting current falls in. */
+export interface CodeLetterOf {
+  /** Code letter. */
+  readonly codeLetter: CodeLetter;
+  /** Kilovolt-amperes per horsepower, as the letters are defined. */
+  readonly kvaPerHorsepower: number;
+}
+
+/**
+ * Code letter of a motor from its starting current.
+ *
+ * @remarks
+ * kVA/hp = V I / (1000 hp), times √3 for three phases. The printed bands leave a gap of 0.01 between letters: a value in the
+ * gap takes the lower letter.
+ *
+ * @param input - the motor and its starting current; each field says its unit and the values it takes
+ * @returns the letter and the figure behind it
+ * @throws InputError naming the first field that is not known or not in its range
+ *
+ * @example
+ * ```ts
+ * import { codeLetterOf } from "risingmain/motor";
+ * import { amperes, horsepower, volts } from "risingmain/units";
+ *
+ * codeLetterOf({
+ *   power: horsepower(1.5), voltage: volts(230), lockedRotorCurrent: amperes(55), system: "single-phase",
+ * }).codeLetter; // => "K"
+ * ```
+ *
+ * @source nema-mg-1, locked-rotor code letters
+ */
+export function codeLetterOf(input: CodeLetterOfInput): CodeLetterOf {
+  requireObject("input", input);
+  const { power, voltage, lockedRotorCurrent, system } = input;
+  requireWithin("power", power, 1, 1e6, "W");
+  requireWithin("voltage", voltage, 1, 1000, "V");
+  requireWithin("lockedRotorCurrent", lockedRotorCurrent, 0, 1e5, "A");
+  requireOneOf("system", system, MOTOR_SYSTEMS);
+  const apparent = voltage * lockedRotorCurrent * (system === "three-phase" ? Math.sqrt(3) : 1);
+  const kvaPerHorsepower = apparent / 1000 / (power / HORSEPOWER);
+  const letter = CODE_LETTERS.filter((one) => codeLetterRanges[one].low <= kvaPerHorsepower).at(-1);
+  return { codeLetter: letter as CodeLetter, kvaPerHorsepower };
+}

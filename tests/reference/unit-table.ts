@@ -22,6 +22,7 @@ const UNITS: Readonly<Record<string, number>> = {
   percent: 0.01,
   fraction: 1,
   pu: 1,
+  AWG: 1,
   deg: Math.PI / 180,
   m: 1,
   mm: 1e-3,
