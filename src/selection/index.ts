@@ -1,0 +1,49 @@
+/**
+ * Choosing: the cheapest sizes, the pump that serves, what matters most, and sweeps of variants.
+ *
+ * @module
+ */
+export {
+  type ChoosePumpInput,
+  choosePump,
+  type PumpCandidate,
+  type PumpChoice,
+  type PumpCriterion,
+  type PumpDuty,
+  type PumpPlace,
+  type PumpRejection,
+  type PumpScenario,
+  type RankedPump,
+} from "./choose-pump.ts";
+export {
+  type LeastCostSizes,
+  type LeastCostSizesInput,
+  leastCostSizes,
+  type NoSizeForRun,
+  type NoSizesMeet,
+  type RunChoices,
+  type SizeChoice,
+  type SizedRun,
+  type SizesFound,
+  type SizingScenario,
+} from "./least-cost-sizes.ts";
+export {
+  type NamedNumbers,
+  type Sensitivity,
+  type SensitivityInput,
+  sensitivity,
+  type Tornado,
+  type TornadoBar,
+  type TornadoInput,
+  tornado,
+} from "./sensitivity.ts";
+export {
+  countVariants,
+  type NumberedVariant,
+  type SweepAxes,
+  type SweepPart,
+  sweep,
+  sweepParts,
+  type Variant,
+  variantAt,
+} from "./sweep.ts";

@@ -1,0 +1,457 @@
+/**
+ * The cheapest pipe sizes for a branched layout that serve every use.
+ *
+ * @module
+ */
+// biome-ignore-all lint/style/noNonNullAssertion: lists of one length, walked together.
+import type { DarcyRun, HazenWilliamsRun, Network, Run } from "../network/index.ts";
+import { readNetwork } from "../network/read-network.ts";
+import { requireList, requireObject, requirePositive, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
+import { darcyWeisbachLoss, hazenWilliamsLoss } from "../pipe/index.ts";
+import { type GaugePressure, InputError, type Length, type Velocity, type VolumeFlow } from "../units/index.ts";
+import { cheapestSizes, type SizeOption } from "./size-fronts.ts";
+
+/** One size that a run may have. */
+export interface SizeChoice {
+  /** What it is called: "1-1/4 in SDR 9". 1 to 200 characters. */
+  readonly name: string;
+  /** Inside diameter. 0.001 to 20 m. */
+  readonly insideDiameter: Length;
+  /** Cost of one metre laid, in any currency. 0 to 1e9. */
+  readonly costPerMetre: number;
+  /** Wall roughness where it differs from the run's (law "darcy-weisbach"). 0 to half the diameter, m. */
+  readonly roughness?: Length;
+  /** Hazen–Williams coefficient where it differs from the run's. 10 to 200. */
+  readonly coefficient?: number;
+  /** Gauge pressure it is rated for; any if left out. Above 0 to 1e8 Pa. */
+  readonly pressureRating?: GaugePressure;
+}
+
+/** The sizes that one run may have. */
+export interface RunChoices {
+  /** Name of the run. */
+  readonly run: string;
+  /** 1 to 50 sizes. */
+  readonly sizes: readonly SizeChoice[];
+}
+
+/** One use of the layout: who draws at once. */
+export interface SizingScenario {
+  /** What it is called. 1 to 200 characters. */
+  readonly name: string;
+  /** Names of the outlets that are open. */
+  readonly open: readonly string[];
+}
+
+/** A branched layout, the sizes to choose among, and what must hold. */
+export interface LeastCostSizesInput {
+  /** The layout: a tree with one source and fixed demands. Runs without choices keep their own bore at no cost. */
+  readonly network: Network;
+  /** Sizes for 1 to 1000 of its runs. */
+  readonly choices: readonly RunChoices[];
+  /** 1 to 100 uses; every one must be served. */
+  readonly scenarios: readonly SizingScenario[];
+  /** Gauge pressure that every junction keeps in every use; 0 if left out. 0 to 1e8 Pa. Outlets may ask for more. */
+  readonly leastPressure?: GaugePressure;
+  /** Greatest speed in a run that is to be sized; any if left out. Above 0 to 100 m/s. */
+  readonly greatestVelocity?: Velocity;
+}
+
+/** The size of one run. */
+export interface SizedRun {
+  /** Name of the run. */
+  readonly run: string;
+  /** Name of the size. */
+  readonly size: string;
+  /** Inside diameter, m. */
+  readonly insideDiameter: Length;
+  /** Cost of the run laid, in the currency of the choices. */
+  readonly cost: number;
+  /** Greatest head it loses in any use, m. */
+  readonly headLoss: Length;
+}
+
+/** The cheapest sizes. */
+export interface SizesFound {
+  /** Sizes that serve every use were found. */
+  readonly state: "found";
+  /** Cost of all runs laid. */
+  readonly cost: number;
+  /** The size of each run that had a choice. */
+  readonly runs: readonly SizedRun[];
+  /** The layout with these sizes, to be solved or drawn. */
+  readonly network: Network;
+  /** The junction and use with the least pressure to spare, and how much, Pa. */
+  readonly tightest: { readonly junction: string; readonly scenario: string; readonly margin: GaugePressure };
+  /** True where no other choice of sizes costs less; false where too many had to be compared, and one may. */
+  readonly proven: boolean;
+  /** Partial layouts compared. */
+  readonly compared: number;
+}
+
+/** A run for which no size may be used. */
+export interface NoSizeForRun {
+  /** No size of a run is allowed. */
+  readonly state: "no size for a run";
+  /** Name of the run. */
+  readonly run: string;
+  /** Why each of its sizes is ruled out. */
+  readonly ruledOut: readonly { readonly size: string; readonly because: "velocity" | "pressure rating" }[];
+}
+
+/** Not even the widest sizes bring enough head. */
+export interface NoSizesMeet {
+  /** Even with the least losses some junction lacks pressure. */
+  readonly state: "no sizes meet";
+  /** The junction that lacks most. */
+  readonly junction: string;
+  /** The use in which it does. */
+  readonly scenario: string;
+  /** Head that is missing there with the widest sizes, m. */
+  readonly short: Length;
+}
+
+/** The outcome of {@link leastCostSizes}. */
+export type LeastCostSizes = SizesFound | NoSizeForRun | NoSizesMeet;
+
+/**
+ * The cheapest standard sizes for a branched layout, such that every use has its pressures, speeds and pressure classes.
+ *
+ * @remarks
+ * With fixed demands in a tree the flow of each run is known, so its loss at each size is. All combinations that could
+ * still be cheapest are followed from the far ends to the source: the answer is the proven optimum over the sizes given,
+ * or says `proven: false`. A size is ruled out for a run where its speed passes `greatestVelocity` in some use, or where
+ * the pressure at the run's lower end with no flow (the source's full head, a pump's shutoff head) passes its rating.
+ * Surge is not in this: keep the margin that `surge` asks for out of the ratings given.
+ *
+ * @param input - the layout, the sizes of each run, the uses and the limits
+ * @returns the sizes with their cost and proof; or which run or junction stands in the way
+ * @throws {@link units.InputError} naming the first part that cannot be used: loops, several sources,
+ *   pressure-dependent outlets and reducing valves are refused
+ *
+ * @example
+ * ```ts
+ * import { leastCostSizes } from "risingmain/selection";
+ * import { celsius, feet, gpm, inches, psi } from "risingmain/units";
+ * import { waterAt } from "risingmain/water";
+ *
+ * const pipe = { law: "darcy-weisbach", insideDiameter: inches(1), roughness: feet(0.000005) } as const;
+ * const sizes = [
+ *   { name: "3/4 in", insideDiameter: inches(0.824), costPerMetre: 1.2 },
+ *   { name: "1 in", insideDiameter: inches(1.049), costPerMetre: 1.9 },
+ *   { name: "1-1/4 in", insideDiameter: inches(1.38), costPerMetre: 3.1 },
+ * ];
+ * const best = leastCostSizes({
+ *   network: {
+ *     water: waterAt({ temperature: celsius(10) }),
+ *     junctions: [{ id: "tank", elevation: feet(0) }, { id: "barn", elevation: feet(10) }, { id: "field", elevation: feet(20) }],
+ *     runs: [
+ *       { id: "main", from: "tank", to: "barn", length: feet(400), ...pipe },
+ *       { id: "field line", from: "barn", to: "field", length: feet(600), ...pipe },
+ *     ],
+ *     outlets: [
+ *       { id: "barn", junction: "barn", kind: "fixed demand", flow: gpm(8), leastPressure: psi(20) },
+ *       { id: "trough", junction: "field", kind: "fixed demand", flow: gpm(5), leastPressure: psi(10) },
+ *     ],
+ *     sources: [{ id: "tank", junction: "tank", kind: "fixed head", head: feet(92) }],
+ *   },
+ *   choices: [{ run: "main", sizes }, { run: "field line", sizes }],
+ *   scenarios: [{ name: "both", open: ["barn", "trough"] }],
+ * });
+ * if (best.state !== "found") throw new Error(best.state);
+ * best.runs.map(({ size }) => size); // => ["1-1/4 in", "1 in"]
+ * best.proven; // => true
+ * ```
+ *
+ * @source derived: dynamic programming over the tree with dominance and an exact bound (`bellman-1957`)
+ */
+export function leastCostSizes(input: LeastCostSizesInput): LeastCostSizes {
+  requireObject("input", input);
+  const { network, choices, scenarios, leastPressure = 0, greatestVelocity = Infinity } = input;
+  const numbered = readNetwork(network);
+  requireList("choices", choices, 1, 1000);
+  requireList("scenarios", scenarios, 1, 100);
+  requireWithin("leastPressure", leastPressure, 0, 1e8, "Pa gauge");
+  if (greatestVelocity !== Infinity) requirePositive("greatestVelocity", greatestVelocity, 100, "m/s");
+  const sizesOf = readChoices(network, numbered.runIndex, choices);
+  const { order, parent, runOf } = outwards(network, numbered);
+  const demand = scenarios.map((scenario, s) => demands(network, numbered, scenario, `scenarios[${s}]`));
+  const perHead = network.water.density * STANDARD_GRAVITY;
+
+  // Flows by summing what is drawn beyond each run, scenario by scenario.
+  const flows = demand.map(({ taken }) => {
+    const through = order.map((junction) => taken[junction]!);
+    for (let i = order.length - 1; i > 0; i--) through[parent[i]!] = through[parent[i]!]! + through[i]!;
+    return through;
+  });
+  const source = network.sources[0]!;
+  const headAt = (flow: number): number => {
+    if (source.kind === "fixed head") return source.head;
+    if (!(flow >= 0 && flow <= source.largestFlow)) {
+      throw new InputError(
+        "scenarios",
+        scenarios,
+        `uses that draw 0 to ${source.largestFlow} m³/s, what the source can give`,
+      );
+    }
+    const head: unknown = source.headAtFlow(flow as VolumeFlow);
+    requireWithin(`sources[0].headAtFlow(${flow})`, head, -1e6, 1e6, "m");
+    return head as number;
+  };
+  const available = flows.map((through) => headAt(through[0]!));
+  const staticHead = Math.max(...available, headAt(0));
+  const elevation = (i: number): number => network.junctions[order[i]!]!.elevation;
+  const least = order.map((junction, i) =>
+    demand.map(({ asked }) => elevation(i) + Math.max(leastPressure, asked[junction]!) / perHead),
+  );
+
+  const options: SizeOption[][] = [[]];
+  const allowed: (SizeChoice | undefined)[][] = [[]];
+  for (let i = 1; i < order.length; i++) {
+    const run = network.runs[runOf[i]!]!;
+    const sizes = sizesOf.get(runOf[i]!);
+    const fits = sizes?.map((size) =>
+      ruledOut(
+        run,
+        size,
+        flows.map((through) => through[i]!),
+        greatestVelocity,
+        staticHead,
+        elevation(i),
+        elevation(parent[i]!),
+        perHead,
+      ),
+    );
+    if (sizes !== undefined && fits!.every((because) => because !== undefined)) {
+      return {
+        state: "no size for a run",
+        run: run.id,
+        ruledOut: sizes.map(({ name }, k) => ({ size: name, because: fits![k]! })),
+      };
+    }
+    allowed[i] = sizes?.filter((_, k) => fits![k] === undefined) ?? [undefined];
+    options[i] = allowed[i]!.map((size) => ({
+      cost: size === undefined ? 0 : size.costPerMetre * (run as DarcyRun).length,
+      losses: flows.map((through) => lossOf(sized(run, size), through[i]!, network)),
+    }));
+  }
+  const found = cheapestSizes({ parent, options, least, available });
+  if (found === undefined) return shortest({ parent, options, least, available }, order, network, scenarios);
+
+  const runs = network.runs.slice();
+  const report: SizedRun[] = [];
+  const head: number[][] = [available];
+  let tightest = { i: 0, s: 0, margin: Infinity };
+  for (let i = 0; i < order.length; i++) {
+    const k = found.chosen[i]!;
+    if (i > 0) head[i] = head[parent[i]!]!.map((h, s) => h - options[i]![k]!.losses[s]!);
+    head[i]!.forEach((h, s) => {
+      if (h - least[i]![s]! < tightest.margin) tightest = { i, s, margin: h - least[i]![s]! };
+    });
+    const size = i > 0 ? allowed[i]![k] : undefined;
+    if (size === undefined) continue;
+    const run = network.runs[runOf[i]!]!;
+    runs[runOf[i]!] = sized(run, size);
+    report.push({
+      run: run.id,
+      size: size.name,
+      insideDiameter: size.insideDiameter,
+      cost: options[i]![k]!.cost,
+      headLoss: Math.max(...options[i]![k]!.losses) as Length,
+    });
+  }
+  const place = new Map(choices.map(({ run }, c) => [run, c]));
+  return {
+    state: "found",
+    cost: found.cost,
+    runs: report.sort((a, b) => place.get(a.run)! - place.get(b.run)!),
+    network: { ...network, runs },
+    tightest: {
+      junction: network.junctions[order[tightest.i]!]!.id,
+      scenario: scenarios[tightest.s]!.name,
+      margin: (tightest.margin * perHead) as GaugePressure,
+    },
+    proven: found.proven,
+    compared: found.states,
+  };
+}
+
+function readChoices(
+  network: Network,
+  runIndex: ReadonlyMap<string, number>,
+  choices: readonly RunChoices[],
+): Map<number, readonly SizeChoice[]> {
+  const sizesOf = new Map<number, readonly SizeChoice[]>();
+  choices.forEach((choice, c) => {
+    const path = `choices[${c}]`;
+    requireObject(path, choice);
+    const index = runIndex.get(choice.run);
+    if (index === undefined) throw new InputError(`${path}.run`, choice.run, "the id of a run");
+    if (sizesOf.has(index)) throw new InputError(`${path}.run`, choice.run, "each run once");
+    const run = network.runs[index]!;
+    if (run.law === "power") throw new InputError(`${path}.run`, choice.run, 'a run of pipe, not of law "power"');
+    requireList(`${path}.sizes`, choice.sizes, 1, 50);
+    choice.sizes.forEach((size, k) => {
+      requireSize(`${path}.sizes[${k}]`, size, run);
+    });
+    sizesOf.set(index, choice.sizes);
+  });
+  return sizesOf;
+}
+
+function requireSize(path: string, size: SizeChoice, run: DarcyRun | HazenWilliamsRun): void {
+  requireObject(path, size);
+  if (!(typeof size.name === "string" && size.name.length >= 1 && size.name.length <= 200)) {
+    throw new InputError(`${path}.name`, size.name, "a name of 1 to 200 characters");
+  }
+  requireWithin(`${path}.insideDiameter`, size.insideDiameter, 1e-3, 20, "m");
+  requireWithin(`${path}.costPerMetre`, size.costPerMetre, 0, 1e9, "a metre");
+  if (size.pressureRating !== undefined)
+    requirePositive(`${path}.pressureRating`, size.pressureRating, 1e8, "Pa gauge");
+  const roughness = size.roughness ?? (run.law === "darcy-weisbach" ? run.roughness : 0);
+  requireWithin(`${path}.roughness`, roughness, 0, size.insideDiameter / 2, "m (half the inside diameter)");
+  if (size.coefficient !== undefined) requireWithin(`${path}.coefficient`, size.coefficient, 10, 200, "");
+}
+
+/** The run with a size, or as it is. */
+function sized(run: Run, size: SizeChoice | undefined): Run {
+  if (size === undefined || run.law === "power") return run;
+  const { insideDiameter } = size;
+  return run.law === "darcy-weisbach"
+    ? { ...run, insideDiameter, roughness: size.roughness ?? run.roughness }
+    : { ...run, insideDiameter, coefficient: size.coefficient ?? run.coefficient };
+}
+
+function lossOf(run: Run, flow: number, network: Network): number {
+  const q = Math.max(-1000, Math.min(1000, flow)) as VolumeFlow;
+  if (run.law === "power") return run.resistance * Math.abs(flow) ** run.exponent * Math.sign(flow);
+  const loss =
+    run.law === "hazen-williams"
+      ? hazenWilliamsLoss({ ...run, flow: q })
+      : darcyWeisbachLoss({ ...run, flow: q, viscosity: network.water.kinematicViscosity });
+  const fittings = ((run.lossCoefficient ?? 0) * loss.velocity * Math.abs(loss.velocity)) / (2 * STANDARD_GRAVITY);
+  return loss.headLoss + fittings;
+}
+
+function ruledOut(
+  run: Run,
+  size: SizeChoice,
+  flows: readonly number[],
+  greatestVelocity: number,
+  staticHead: number,
+  elevation: number,
+  upperElevation: number,
+  perHead: number,
+): "velocity" | "pressure rating" | undefined {
+  const area = (Math.PI / 4) * size.insideDiameter ** 2;
+  if (run.law !== "power" && flows.some((flow) => Math.abs(flow) / area > greatestVelocity)) return "velocity";
+  const pressure = (staticHead - Math.min(elevation, upperElevation)) * perHead;
+  return pressure > (size.pressureRating ?? Infinity) ? "pressure rating" : undefined;
+}
+
+/** What a scenario takes at each junction, and the most pressure an open outlet there asks for. */
+function demands(
+  network: Network,
+  { outletIndex, outletJunction }: ReturnType<typeof readNetwork>,
+  scenario: SizingScenario,
+  path: string,
+): { readonly taken: Float64Array; readonly asked: Float64Array } {
+  requireObject(path, scenario);
+  if (!(typeof scenario.name === "string" && scenario.name.length >= 1 && scenario.name.length <= 200)) {
+    throw new InputError(`${path}.name`, scenario.name, "a name of 1 to 200 characters");
+  }
+  requireList(`${path}.open`, scenario.open, 0, network.outlets.length);
+  const taken = new Float64Array(network.junctions.length);
+  const asked = new Float64Array(network.junctions.length);
+  const seen = new Set<number>();
+  scenario.open.forEach((name, k) => {
+    const index = outletIndex.get(name);
+    if (index === undefined || seen.has(index)) {
+      throw new InputError(`${path}.open[${k}]`, name, "the id of an outlet, each once");
+    }
+    seen.add(index);
+    const outlet = network.outlets[index]!;
+    const at = outletJunction[index]!;
+    if (outlet.kind === "fixed demand") taken[at]! += outlet.flow;
+    asked[at] = Math.max(asked[at]!, outlet.leastPressure ?? 0);
+  });
+  return { taken, asked };
+}
+
+/** The tree from its source outwards: junctions in order, the place of each one's parent, and the run between. */
+function outwards(
+  network: Network,
+  { runEnds, sourceJunction }: ReturnType<typeof readNetwork>,
+): { readonly order: readonly number[]; readonly parent: readonly number[]; readonly runOf: readonly number[] } {
+  const { junctions, runs, outlets, sources } = network;
+  if (sources.length !== 1) throw new InputError("network.sources", sources, "one source");
+  outlets.forEach(({ kind }, i) => {
+    if (kind !== "fixed demand") {
+      throw new InputError(
+        `network.outlets[${i}].kind`,
+        kind,
+        '"fixed demand": sizes are chosen for the flow an outlet must give',
+      );
+    }
+  });
+  const at: number[][] = junctions.map(() => []);
+  runs.forEach((run, l) => {
+    if (run.valve !== undefined && run.valve.kind !== "check") {
+      throw new InputError(`network.runs[${l}].valve`, run.valve, "no valve but check valves in a layout to be sized");
+    }
+    at[runEnds[2 * l]!]!.push(l);
+    at[runEnds[2 * l + 1]!]!.push(l);
+  });
+  const order = [sourceJunction[0]!];
+  const parent = [-1];
+  const runOf = [-1];
+  const place = new Map([[order[0]!, 0]]);
+  for (let i = 0; i < order.length; i++) {
+    for (const l of at[order[i]!]!) {
+      if (l === runOf[i]) continue;
+      const onward = runEnds[2 * l] === order[i];
+      const far = onward ? runEnds[2 * l + 1]! : runEnds[2 * l]!;
+      if (place.has(far))
+        throw new InputError(`network.runs[${l}]`, runs[l], "a branched layout: this run closes a loop");
+      if (!onward && runs[l]!.valve !== undefined) {
+        throw new InputError(
+          `network.runs[${l}].valve`,
+          runs[l]!.valve,
+          "a check valve that opens away from the source",
+        );
+      }
+      place.set(far, order.length);
+      order.push(far);
+      parent.push(i);
+      runOf.push(l);
+    }
+  }
+  if (order.length < junctions.length)
+    throw new InputError("network.runs", runs, "runs that reach every junction from the source");
+  return { order, parent, runOf };
+}
+
+/** The junction that lacks most head when every run loses its least. */
+function shortest(
+  { parent, options, least, available }: Parameters<typeof cheapestSizes>[0],
+  order: readonly number[],
+  network: Network,
+  scenarios: readonly SizingScenario[],
+): NoSizesMeet {
+  const head: number[][] = [available.slice()];
+  let worst = { i: 0, s: 0, short: -Infinity };
+  for (let i = 0; i < order.length; i++) {
+    if (i > 0) {
+      head[i] = head[parent[i]!]!.map((h, s) => h - Math.min(...options[i]!.map(({ losses }) => losses[s]!)));
+    }
+    head[i]!.forEach((h, s) => {
+      if (least[i]![s]! - h > worst.short) worst = { i, s, short: least[i]![s]! - h };
+    });
+  }
+  return {
+    state: "no sizes meet",
+    junction: network.junctions[order[worst.i]!]!.id,
+    scenario: scenarios[worst.s]!.name,
+    short: worst.short as Length,
+  };
+}
