@@ -59,8 +59,8 @@ export interface LossComparison {
  *   flow: gpm(3), insideDiameter: inches(1.38), length: feet(100), roughness: feet(0.000005),
  *   viscosity: waterKinematicViscosity(celsius(10)), coefficient: 150,
  * });
- * difference; // ≈ -0.203
- * matchingCoefficient; // ≈ 132.7
+ * difference; // ≈ -0.2466
+ * matchingCoefficient; // ≈ 128.7
  * ```
  *
  * @source colebrook-1939

@@ -58,7 +58,7 @@ export type DiameterForHeadLoss =
  *   flow: gpm(25), headLoss: feet(30), length: feet(1300),
  *   roughness: feet(0.000005), viscosity: waterKinematicViscosity(celsius(10)),
  * });
- * bore.state === "found" && inInches(bore.insideDiameter); // ≈ 1.798
+ * bore.state === "found" && inInches(bore.insideDiameter); // ≈ 1.809
  * ```
  *
  * @source derived: from colebrook-1939 and the laminar law, by the substitution above

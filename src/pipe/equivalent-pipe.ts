@@ -36,7 +36,7 @@ export interface EquivalentPipeInput {
  * @returns the bore, or that the wall is too rough for it
  * @throws {@link units.InputError} naming the first field that is not a number in its range
  *
- * @example Two 1 in lines side by side are one of about 1-3/8 in
+ * @example Two 1 in lines side by side are one of 1.36 in
  * ```ts
  * import { equivalentPipe } from "risingmain/pipe";
  * import { celsius, feet, gpm, inches, inInches } from "risingmain/units";
@@ -48,7 +48,7 @@ export interface EquivalentPipeInput {
  *   arrangement: "parallel", pipes: [line, line], flow: gpm(16), ...wall,
  *   viscosity: waterKinematicViscosity(celsius(10)),
  * });
- * one.state === "found" && inInches(one.insideDiameter); // ≈ 1.37
+ * one.state === "found" && inInches(one.insideDiameter); // ≈ 1.355
  * ```
  *
  * @source derived: equal loss at equal flow; friction by colebrook-1939

@@ -53,7 +53,7 @@ export interface FlowForHeadLoss {
  *   headLoss: feet(20), insideDiameter: inches(1.025), length: feet(300),
  *   roughness: feet(0.000005), viscosity: waterKinematicViscosity(celsius(10)),
  * });
- * inGpm(flow); // ≈ 9.57
+ * inGpm(flow); // ≈ 9.827
  * ```
  *
  * @source colebrook-1939: the closed form is the paper's own equation, read for Re √f

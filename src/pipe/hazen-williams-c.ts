@@ -16,6 +16,7 @@ export type CoefficientMaterial =
   | "stainless steel"
   | "welded steel"
   | "galvanised steel"
+  | "black steel"
   | "riveted steel"
   | "cast iron"
   | "ductile iron"
@@ -44,6 +45,7 @@ export const hazenWilliamsCoefficients: readonly HazenWilliamsCoefficient[] = [
   { material: "stainless steel", age: "any", coefficient: 150, source: "nfpa-13" },
   { material: "welded steel", age: 0, coefficient: 120, source: "ncees-2013" },
   { material: "galvanised steel", age: "any", coefficient: 120, source: "nfpa-13" },
+  { material: "black steel", age: "any", coefficient: 120, source: "nfpa-13" },
   { material: "riveted steel", age: 0, coefficient: 110, source: "ncees-2013" },
   { material: "cast iron", age: 0, coefficient: 130, source: "ncees-2013" },
   { material: "cast iron", age: 5, coefficient: 120, source: "ncees-2013" },

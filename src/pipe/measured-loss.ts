@@ -109,7 +109,7 @@ export type RoughnessForHeadLoss =
  * @returns the roughness, or why the loss does not tell it
  * @throws {@link units.InputError} naming the first field that is not a number in its range
  *
- * @example An old steel line that loses 30 ft where it should lose 17
+ * @example An old steel line that loses 30 ft where it lost 23 when new
  * ```ts
  * import { roughnessForHeadLoss } from "risingmain/pipe";
  * import { celsius, feet, gpm, inches, inMillimetres } from "risingmain/units";
@@ -119,7 +119,7 @@ export type RoughnessForHeadLoss =
  *   flow: gpm(25), headLoss: feet(30), insideDiameter: inches(1.61), length: feet(500),
  *   viscosity: waterKinematicViscosity(celsius(10)),
  * });
- * wall.state === "found" && inMillimetres(wall.roughness); // ≈ 0.55
+ * wall.state === "found" && inMillimetres(wall.roughness); // ≈ 0.222
  * ```
  *
  * @source colebrook-1939: solved for the roughness

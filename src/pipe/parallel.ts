@@ -35,7 +35,7 @@ export interface ParallelFlow {
  *
  * const pipe = { insideDiameter: inches(1.049), length: feet(400), roughness: feet(0.000005) };
  * const viscosity = waterKinematicViscosity(celsius(10));
- * inGpm(parallelFlow({ pipes: [pipe, pipe], headLoss: feet(20), viscosity }).flow); // ≈ 17.3
+ * inGpm(parallelFlow({ pipes: [pipe, pipe], headLoss: feet(20), viscosity }).flow); // ≈ 17.77
  * ```
  *
  * @source derived: one head at each junction; friction by colebrook-1939
@@ -69,7 +69,7 @@ export function parallelFlow(input: RunLossInput): ParallelFlow {
  *   pipes: [{ ...smooth, insideDiameter: inches(1.049) }, { ...smooth, insideDiameter: inches(1.38) }],
  *   flow: gpm(20), viscosity: waterKinematicViscosity(celsius(10)),
  * });
- * inFeet(run.headLoss); // ≈ 11.0
+ * inFeet(run.headLoss); // ≈ 11.39
  * run.flows.map((flow) => Math.round(inGpm(flow))); // => [6, 14]
  * ```
  *

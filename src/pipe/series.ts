@@ -43,7 +43,7 @@ export interface SeriesLoss {
  *   ],
  *   flow: gpm(12), viscosity: waterKinematicViscosity(celsius(10)),
  * });
- * inFeet(line.headLoss); // ≈ 26.3
+ * inFeet(line.headLoss); // ≈ 25.81
  * ```
  *
  * @source derived: conservation of mass; friction by colebrook-1939
@@ -82,7 +82,7 @@ export function seriesLoss(input: RunFlowInput): SeriesLoss {
  *     { ...smooth, insideDiameter: inches(1.61), length: feet(800) },
  *     { ...smooth, insideDiameter: inches(1.049), length: feet(200) },
  *   ],
- *   headLoss: feet(26.3), viscosity: waterKinematicViscosity(celsius(10)),
+ *   headLoss: feet(25.81), viscosity: waterKinematicViscosity(celsius(10)),
  * });
  * inGpm(run.flow); // ≈ 12.0
  * ```

@@ -7,6 +7,6 @@ export { atmosphereAt } from "./atmosphere.ts";
 export { waterDensity } from "./density.ts";
 export { waterDynamicViscosity } from "./dynamic-viscosity.ts";
 export { waterKinematicViscosity } from "./kinematic-viscosity.ts";
-export { waterBulkModulus, waterSpeedOfSound } from "./speed-of-sound.ts";
+export { waterBulkModulus, waterIsothermalBulkModulus, waterSpeedOfSound } from "./speed-of-sound.ts";
 export { waterVapourPressure, waterVapourPressureHead } from "./vapour-pressure.ts";
 export { type Water, type WaterInput, waterAt } from "./water-at.ts";
