@@ -7,7 +7,6 @@ import { findPipe, type PipeSize } from "../pipe/index.ts";
 import { feetPerSecond, type GaugePressure, type Velocity } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import type { Job } from "./job.ts";
-import { JobError } from "./job-error.ts";
 import { solveUse } from "./layout-solve.ts";
 import { familySizes } from "./pipes.ts";
 import type { Use } from "./uses.ts";
@@ -32,15 +31,6 @@ export function choosePipes(
 ): readonly PipeSize[] {
   const sizes = familySizes(job.pipeChoice?.family ?? USUAL_FAMILY);
   const open = job.runs.flatMap(({ pipe }, i) => (pipe === undefined ? [i] : []));
-  if (open.length > 0 && sizes.length === 0) {
-    throw new JobError([
-      {
-        path: "pipeChoice.family",
-        value: job.pipeChoice?.family,
-        expected: `a family of pipe such as "${USUAL_FAMILY}" or "PVC SCH 40"`,
-      },
-    ]);
-  }
   const pipes = job.runs.map(({ pipe }) => (pipe === undefined ? (sizes[0] as PipeSize) : findPipe(pipe)));
   const fastest = highestVelocity(job);
   const solveAll = () => uses.map((use) => solveUse({ job, water, pipes }, use, tankPressure));

@@ -4,8 +4,8 @@
  * @module
  */
 import { bibliography, type Source } from "../sources/index.ts";
-import { checkedPlan } from "./checked-plan.ts";
 import type { Plan } from "./plan-system.ts";
+import { readPlan } from "./read-plan.ts";
 
 /** Fields of plan data that hold a source id. */
 const ID_FIELDS = new Set(["method", "source", "basis"]);
@@ -22,18 +22,18 @@ const ALWAYS: readonly string[] = ["iapws-sr6-08", "colebrook-1939"];
  * @source derived: the ids in the plan's own data
  *
  * @example
- * ```ts no-run
- * import { citationsOf, planSystem, readJob } from "risingmain/plan";
+ * ```ts
+ * import { citationsOf, planSystem, readJob, sampleJob } from "risingmain/plan";
  *
- * declare const document: unknown;
- * citationsOf(planSystem(readJob(document))).map(({ id }) => id);
+ * citationsOf(planSystem(readJob(sampleJob))).some(({ id }) => id === "colebrook-1939"); // => true
  * ```
  */
 export function citationsOf(plan: Plan): readonly Source[] {
-  checkedPlan(plan);
-  const named = new Set(ALWAYS);
-  collect(plan, named);
-  return bibliography().filter(({ id }) => named.has(id));
+  return readPlan(plan, () => {
+    const named = new Set(ALWAYS);
+    collect(plan, named);
+    return bibliography().filter(({ id }) => named.has(id));
+  });
 }
 
 /** Plans are trees of plain data a few levels deep; the walk goes no deeper than they do. */

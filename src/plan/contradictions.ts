@@ -3,11 +3,13 @@
  *
  * @module
  */
+import { parseConductorSize } from "../conductor/index.ts";
 import { livestockDemand } from "../demand/index.ts";
 import { findPipe } from "../pipe/index.ts";
 import { format, InputError, type Length } from "../units/index.ts";
 import type { Job, JobPumpPoint } from "./job.ts";
 import type { JobIssue } from "./job-error.ts";
+import { familySizes } from "./pipes.ts";
 
 /** The place every layout starts from: the well with its tank. */
 export const WELLHEAD = "wellhead";
@@ -158,6 +160,14 @@ function layoutIssues(job: Job): JobIssue[] {
     ["dropPipe.pipe", job.dropPipe?.pipe],
     ...job.runs.map(({ pipe }, i) => [`runs[${i}].pipe`, pipe] as const),
   ];
+  const { family } = job.pipeChoice ?? {};
+  if (family !== undefined && familySizes(family).length === 0) {
+    issues.push({
+      path: "pipeChoice.family",
+      value: family,
+      expected: 'a family of pipe such as "PE SIDR 15" or "PVC SCH 40"',
+    });
+  }
   for (const [path, pipe] of pipes) {
     if (pipe !== undefined) issues.push(...refusal(path, pipe, () => findPipe(pipe)));
   }
@@ -190,7 +200,9 @@ function placesReached(job: Job): ReadonlySet<string> {
 }
 
 function powerIssues({ power }: Job): JobIssue[] {
-  const issues: JobIssue[] = [];
+  const issues = power.circuit.flatMap(({ size }, i) =>
+    size === undefined ? [] : refusal(`power.circuit[${i}].size`, size, () => parseConductorSize(size)),
+  );
   power.sources.forEach((source, i) => {
     const path = `power.sources[${i}]`;
     if (source.kind === "generator" && source.runningPower === undefined) {

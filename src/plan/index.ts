@@ -39,6 +39,7 @@ export type { Measure, MeasureKind, UnitSystem } from "./measure.ts";
 export { type Plan, planSystem } from "./plan-system.ts";
 export { readJob, readJobText } from "./read-job.ts";
 export { type ReportOptions, reportOf } from "./report.ts";
+export { sampleJob } from "./sample-job.ts";
 export type {
   CablePlan,
   CandidatePlan,

@@ -5,11 +5,11 @@
  */
 import { headOfPressureDifference, pressureOfHead, type TotalDynamicHead, totalDynamicHead } from "../head/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
-import { operatingPoint, type PumpCurve } from "../pump/index.ts";
+import { type OperatingPoint, operatingPoint, type PumpCurve } from "../pump/index.ts";
 import type { GaugePressure, Length, PressureDifference, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import { type DrawdownLaw, drawdownAt } from "../well/index.ts";
-import type { Job } from "./job.ts";
+import type { Job, JobFitting } from "./job.ts";
 import { tankElevation } from "./layout-solve.ts";
 import { runLoss } from "./pipes.ts";
 
@@ -35,10 +35,10 @@ export function dropPipeLength({ job, setting }: Lift): Length {
 }
 
 /** The fittings of the drop pipe, its check valves with them. */
-export function dropPipeFittings({ dropPipe }: Job) {
+export function dropPipeFittings({ dropPipe }: Job): readonly JobFitting[] {
   const { fittings = [], checkValves = 0 } = dropPipe ?? {};
   // The pump's own check valve counts once.
-  return [...fittings, { kind: "swing check valve", count: checkValves + 1 } as const];
+  return [...fittings, { kind: "swing check valve", count: checkValves + 1 }];
 }
 
 /** Loss of the regulating valve wide open: as the square of the flow. */
@@ -72,7 +72,7 @@ export function headTaken(lift: Lift, flow: VolumeFlow, pressure: GaugePressure)
 }
 
 /** What a pump does against the lift at a pressure. */
-export function pumpAt(lift: Lift, curve: PumpCurve, pressure: GaugePressure) {
+export function pumpAt(lift: Lift, curve: PumpCurve, pressure: GaugePressure): OperatingPoint {
   return operatingPoint({ curve, systemHead: (flow) => headTaken(lift, flow, pressure).totalDynamicHead });
 }
 

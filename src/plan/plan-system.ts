@@ -55,13 +55,15 @@ const SEVERITIES: readonly Severity[] = ["stop", "fix", "look", "good"];
  * @throws {@link JobError} (an InputError) with everything wrong in the job
  * @source derived: the modules' methods, put together
  *
- * @example A job file is read, then planned
- * ```ts no-run
- * import { readFileSync } from "node:fs";
- * import { planSystem, readJobText } from "risingmain/plan";
+ * @example
+ * ```ts
+ * import { planSystem, readJob, sampleJob } from "risingmain/plan";
+ * import { inFeet, inGpm } from "risingmain/units";
  *
- * const plan = planSystem(readJobText(readFileSync("job.json", "utf8")));
- * plan.findings.map(({ code }) => code);
+ * const { stages, findings } = planSystem(readJob(sampleJob));
+ * inGpm(stages.pump.dutyFlow); // ≈ 8.000
+ * inFeet(stages.pump.duty.totalDynamicHead); // ≈ 0.0
+ * findings.map(({ code }) => code); // => []
  * ```
  */
 export function planSystem(job: Job): Plan {

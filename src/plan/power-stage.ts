@@ -26,7 +26,7 @@ import type { Job, JobCable, JobMotor, JobPumpCandidate, JobSource } from "./job
 import type { CablePlan, PowerStage, SourcePlan } from "./stages.ts";
 
 /** Most drop while running where the job names none: 5 % from source to motor, as the code recommends. */
-export const USUAL_DROP = percent(5);
+export const USUAL_DROP: Ratio = percent(5);
 
 /** The motor as the circuit sees it. */
 interface MotorLoad {

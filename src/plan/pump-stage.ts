@@ -17,6 +17,8 @@ export type PumpBasis = Omit<Lift, "setting" | "staticLevel"> & { readonly dutyF
 
 /** Where the pump hangs when no pump is known: length below the intake in the usual range, common practice. */
 const USUAL_LENGTH_BELOW_INTAKE = 0.5;
+/** Water kept over the intake for dry seasons where the plan sets the depth and the hole has room: 20 ft, common practice. */
+const DRY_SEASON_RESERVE = 6.096;
 /** Steps along the curve in the search for the greatest shaft power. */
 const POWER_STEPS = 64;
 
@@ -72,9 +74,9 @@ function settingOf({ job, law }: PumpBasis, flow: VolumeFlow, candidate: JobPump
   };
   const given = job.pump?.setting;
   if (given !== undefined) return { depth: given, checks: pumpSetting({ ...input, pumpSetting: given }) };
-  // Any depth will do to ask for the good ones. Where none is good the deepest that keeps the pump whole is taken.
+  // Any depth will do to ask for the good ones. Where none is good the deepest that keeps the pump safe is taken.
   const { shallowest, deepest } = pumpSetting({ ...input, pumpSetting: well.depth });
-  const depth = Math.max(Math.min(shallowest, deepest), 0) as Length;
+  const depth = Math.max(Math.min(shallowest + DRY_SEASON_RESERVE, deepest), 0) as Length;
   return { depth, checks: pumpSetting({ ...input, pumpSetting: depth }) };
 }
 

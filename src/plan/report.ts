@@ -5,12 +5,12 @@
  */
 import { requireObject, requireOneOf } from "../numeric/index.ts";
 import { citeAsText } from "../sources/index.ts";
-import { checkedPlan } from "./checked-plan.ts";
 import { citationsOf } from "./citations.ts";
 import { stageFigures } from "./figures.ts";
 import type { Basis, Finding, Severity } from "./finding.ts";
 import { type Measure, showMeasure, type UnitSystem } from "./measure.ts";
 import type { Plan } from "./plan-system.ts";
+import { readPlan } from "./read-plan.ts";
 
 /** How a report is written. */
 export interface ReportOptions {
@@ -28,19 +28,21 @@ export interface ReportOptions {
  * @source derived: the plan's own data
  *
  * @example
- * ```ts no-run
- * import { planSystem, readJob, reportOf } from "risingmain/plan";
+ * ```ts
+ * import { planSystem, readJob, reportOf, sampleJob } from "risingmain/plan";
  *
- * declare const document: unknown;
- * console.log(reportOf(planSystem(readJob(document)), { units: "metric" }));
+ * const report = reportOf(planSystem(readJob(sampleJob)), { units: "metric" });
+ * report.split("\n")[0]; // => "# Alder Spring cabin: water system plan"
  * ```
  */
 export function reportOf(plan: Plan, options: ReportOptions = {}): string {
-  checkedPlan(plan);
   requireObject("options", options);
   const { units = "us" } = options;
   requireOneOf("options.units", units, ["us", "metric"]);
-  const show = (value: Measure): string => showMeasure(value, units);
+  return readPlan(plan, () => written(plan, (value) => showMeasure(value, units)));
+}
+
+function written(plan: Plan, show: Show): string {
   return `${[
     `# ${plan.name}: water system plan`,
     answer(plan, show),

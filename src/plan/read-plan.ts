@@ -10,8 +10,22 @@ import type { Plan } from "./plan-system.ts";
 /** Names of the stages, for the check; power may be null. */
 const STAGES = ["site", "demand", "well", "layout", "pump", "dropPipe", "controls", "tank", "disinfection"] as const;
 
-/** Refuses what `planSystem` cannot have made. */
-export function checkedPlan(plan: Plan): void {
+/**
+ * Reads a plan that may have been stored, edited or made up. What is plainly no plan is refused first; a part missing
+ * further down shows when the reader trips over it, and is then the plan's fault, not the reader's.
+ */
+export function readPlan<T>(plan: Plan, read: (plan: Plan) => T): T {
+  requirePlan(plan);
+  try {
+    return read(plan);
+  } catch (error) {
+    if (error instanceof TypeError)
+      throw new InputError("plan", plan, `a whole plan, as planSystem made it (${error.message})`);
+    throw error;
+  }
+}
+
+function requirePlan(plan: Plan): void {
   requireObject("plan", plan);
   if (plan.version !== 1) throw new InputError("plan.version", plan.version, "1: a plan from planSystem");
   if (typeof plan.name !== "string") throw new InputError("plan.name", plan.name, "a text");
