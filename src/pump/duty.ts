@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireObject, requireWithin } from "../numeric/index.ts";
+import { cubicSlope, requireObject, requireWithin } from "../numeric/index.ts";
 import type { Ratio, VolumeFlow } from "../units/index.ts";
 import { bestEfficiencyPoint } from "./best-efficiency.ts";
 import type { PumpCurve } from "./curve.ts";
@@ -77,7 +77,7 @@ export function pumpDuty(input: DutyInput): Duty {
   requireWithin("lowFrom", lowFrom, 0, 1, "as a ratio");
   requireWithin("upthrustFrom", upthrustFrom, 1, 3, "as a ratio");
   const best = bestEfficiencyPoint(curve);
-  const stable = !curve.rising.some(({ fromFlow, toFlow }) => flow >= fromFlow && flow < toFlow);
+  const stable = cubicSlope(curve.head, flow) <= 0;
   if (best === null || !(best.flow > 0))
     return { bestFraction: null, region: "unknown", stable, method: "ansi-hi-9.6.3" };
   const fraction = flow / best.flow;

@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { cubicSlope, cubicValue, requireList, requireObject, requireWithin } from "../numeric/index.ts";
+import { cubicSlope, cubicValue, requireList, requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
 import { InputError, type Length, type Power, type Ratio, type VolumeFlow } from "../units/index.ts";
 import type { FlowLine, PumpCurve } from "./curve.ts";
 
@@ -165,6 +165,7 @@ export function requireCurve(curve: PumpCurve, parameter = "curve"): void {
   const falling = y.every((value, i) => i === 0 || value < (y[i - 1] as number));
   const shape = falling ? "falling" : "rising in part";
   if (curve.shape !== shape) throw new InputError(`${parameter}.shape`, curve.shape, `"${shape}", as its heads are`);
+  requireOneOf(`${parameter}.shutoffBasis`, curve.shutoffBasis, ["given", "extrapolated"]);
   if (x[0] !== 0) throw new InputError(`${parameter}.head.x[0]`, x[0], "0: a curve begins at no flow");
   requireWithin(`${parameter}.runoutFlow`, curve.runoutFlow, x.at(-1) as number, x.at(-1) as number, "m³/s");
   requireWithin(`${parameter}.shutoffHead`, curve.shutoffHead, y[0] as number, y[0] as number, "m");
