@@ -113,7 +113,7 @@ export type Bernoulli =
  *   from: { elevation: feet(10) }, to: {}, lossCoefficient: 2,
  *   density: kilogramsPerCubicMetre(999.7), solveFor: "to.velocity",
  * });
- * siphon.state === "balanced" && inFeetPerSecond(siphon.to.velocity); // ≈ 14.65
+ * siphon.state === "balanced" ? inFeetPerSecond(siphon.to.velocity) : Number.NaN; // ≈ 14.65
  * ```
  *
  * @source derived: conservation of energy along a stream tube, per weight of water

@@ -130,7 +130,7 @@ export function npshAvailable(input: NpshInput): NpshAvailable {
  *   atmosphere: psia(14.696), vapourPressure: psia(0.178), density: kilogramsPerCubicMetre(999.7),
  *   suctionLoss: feet(2.5), npshRequired: feet(6), margin: feet(3),
  * });
- * lift.state === "can lift" && inFeet(lift.greatestLift); // ≈ 22.00
+ * lift.state === "can lift" ? inFeet(lift.greatestLift) : Number.NaN; // ≈ 22.00
  * ```
  *
  * @source derived: NPSH available set equal to NPSH required plus margin

@@ -54,7 +54,7 @@ export type PressureClass =
  * const need = pressureClassNeeded({
  *   highestPressure: psi(118), surge: psiDifference(30), classes: [psi(125), psi(160), psi(200)],
  * });
- * need.state === "enough" && inPsi(need.pressureClass); // ≈ 160.0
+ * need.state === "enough" ? inPsi(need.pressureClass) : Number.NaN; // ≈ 160.0
  * ```
  *
  * @source derived: comparison

@@ -65,7 +65,37 @@ const LARGEST_WAVE_SPEED_SHIFT = 0.15;
  *   density: kilogramsPerCubicMetre(999.7), vapourPressure: pascalsAbsolute(1228), atmosphere: pascalsAbsolute(101325),
  *   duration: seconds(6),
  * });
- * surge.state; // => "followed"
+ * const atValve = surge.state === "followed" ? surge.envelope[0] : undefined;
+ * inMetres(atValve?.lowestHead ?? metres(0)); // ≈ 52.74
+ * inMetres(atValve?.highestHead ?? metres(0)); // ≈ 120.45
+ * ```
+ *
+ * @example A hydrant shut in half a second, with a small air-charged tank beside it
+ * ```ts
+ * import { simulateSurge } from "risingmain/surge";
+ * import { cubicMetresPerSecond, inKilopascals, kilogramsPerCubicMetre, kilopascals, litres } from "risingmain/units";
+ * import { metres, metresPerSecond, millimetres, pascalsAbsolute, seconds } from "risingmain/units";
+ *
+ * const line = {
+ *   pipes: [{
+ *     length: metres(200), insideDiameter: millimetres(38), waveSpeed: metresPerSecond(330),
+ *     frictionFactor: 0.021, endElevation: metres(-5),
+ *   }],
+ *   startElevation: metres(0), start: { kind: "fixed head", head: metres(42) },
+ *   density: kilogramsPerCubicMetre(999.7), vapourPressure: pascalsAbsolute(1228), atmosphere: pascalsAbsolute(101325),
+ *   duration: seconds(8),
+ * } as const;
+ * const hydrant = {
+ *   kind: "valve", outletHead: metres(-4), ratedFlow: cubicMetresPerSecond(0.0012), ratedHeadLoss: metres(30),
+ *   openings: [{ time: seconds(0), opening: 1 }, { time: seconds(0.5), opening: 0 }],
+ * } as const;
+ * const airTank = {
+ *   volume: litres(20), precharge: kilopascals(150), exponent: 1.2, connectionDiameter: millimetres(25), connectionLoss: 3,
+ * };
+ * const bare = simulateSurge({ ...line, end: hydrant });
+ * const tamed = simulateSurge({ ...line, end: { ...hydrant, airTank } });
+ * bare.state === "followed" ? inKilopascals(bare.highestPressure) : Number.NaN; // ≈ 839.4
+ * tamed.state === "followed" ? inKilopascals(tamed.highestPressure) : Number.NaN; // ≈ 568.8
  * ```
  *
  * @source wylie-streeter-1993, chapters 3 and 8 (from memory)

@@ -37,12 +37,22 @@ export function steadyStart(input: SurgeSimulationInput, grid: LineGrid): Steady
     heads[0] = start.head - start.k * flow * Math.abs(flow);
     for (let i = 1; i < nodes; i++) heads[i] = (heads[i - 1] as number) - drop(i - 1);
     // A pump too weak to open its check valve: the other end holds the line.
-    if (!(input.start.kind === "pump" && flow === 0 && "head" in end)) return { flow, heads };
+    if (!(input.start.kind === "pump" && flow === 0 && "head" in end)) return possible(input, { flow, heads });
   }
   if (!("head" in end)) throw new InputError("end", input.end, "an end that sets a head, since the start sets none");
   heads[nodes - 1] = end.head + end.k * flow * Math.abs(flow);
   for (let i = nodes - 2; i >= 0; i--) heads[i] = (heads[i + 1] as number) + drop(i);
-  return { flow, heads };
+  return possible(input, { flow, heads });
+}
+
+/** No water line stands under more, m: it takes a flow forced through a valve all but shut. */
+const HIGHEST = 1e5;
+
+function possible(input: SurgeSimulationInput, steady: SteadyStart): SteadyStart {
+  if (steady.heads.some((head) => !(Math.abs(head) <= HIGHEST))) {
+    throw new InputError("end", input.end, `ends between which the steady heads stay within ${HIGHEST} m`);
+  }
+  return steady;
 }
 
 /** No water line runs faster, m/s: beyond it the input has a slip, or nothing that holds the flow back. */
