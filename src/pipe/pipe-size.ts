@@ -75,9 +75,13 @@ export interface PipeSize {
  */
 export function pipesOf(table: PipeTable): readonly PipeSize[] {
   requireObject("table", table);
+  requireTexts("table", [table.standard, table.source, table.material, table.wallBasis, table.insideDiameterBasis]);
   requireList("table.grades", table.grades, 1, 10);
   requireList("table.rows", table.rows, 0, 1000);
-  for (const grade of table.grades) requireObject("table.grades", grade);
+  for (const grade of table.grades) {
+    requireObject("table.grades", grade);
+    requireTexts("table.grades", [grade.grade]);
+  }
   const metric = table.unit === "mm";
   const length = metric ? millimetres : inches;
   const pressure = metric ? bar : psi;
@@ -87,9 +91,14 @@ export function pipesOf(table: PipeTable): readonly PipeSize[] {
     requireList("table.rows", row, 7, 7);
     const [series, nominal, outsideDiameter, wall, insideDiameter, ratings, provenance] = row;
     requireList("table.rows", ratings, 0, table.grades.length);
-    if (typeof series !== "string" || typeof nominal !== "string") {
-      throw new InputError("table.rows", series, "rows that begin with a series and a nominal size");
-    }
+    requireTexts("table.rows", [series, nominal]);
+    requireObject("table.rows", provenance);
+    requireTexts("table.rows", [
+      provenance.outsideDiameter,
+      provenance.wall,
+      provenance.insideDiameter,
+      provenance.pressureRating ?? "",
+    ]);
     return table.grades.map(({ grade }, i) => {
       const rating = ratings[i];
       return {
@@ -111,4 +120,9 @@ export function pipesOf(table: PipeTable): readonly PipeSize[] {
       };
     });
   });
+}
+
+/** Refuses a table whose words are not words: a table may be the caller's own. */
+function requireTexts(parameter: string, values: readonly unknown[]): void {
+  for (const value of values) if (typeof value !== "string") throw new InputError(parameter, value, "a text");
 }

@@ -12,7 +12,7 @@ import {
   ratingAtTemperature,
   workingPressureWithoutSurge,
 } from "risingmain/pipe";
-import type { GaugePressure, Length } from "risingmain/units";
+import type { GaugePressure, Length, Modulus } from "risingmain/units";
 import type { Computation } from "./register.ts";
 
 /** The rating by the design equation that goes with the pipe's series, from the design stress of its grade. */
@@ -38,7 +38,7 @@ export const computations: readonly Computation[] = [
   {
     ids: /pressure-rating-.*/,
     compute: (g) => {
-      const designStress = g.si("designStress");
+      const designStress = g.si<Modulus>("designStress");
       return {
         pressureRating: g.has("dimensionRatio")
           ? pressureRatingOfRatio({ designStress, dimensionRatio: g.si("dimensionRatio") })
