@@ -1,9 +1,15 @@
 /**
- * Controls between pump and tank: pressure switch, regulating valve, relief valve, low-level cut-off.
+ * Controls between pump and tank: pressure switch, regulating valve, variable speed, relief valve, low-level cut-off.
  *
  * @module
  */
 export type { FlowAtPressure, PressureAtFlow } from "./called-flow.ts";
+export {
+  checkRegulatingValve,
+  type RegulatingValveCheck,
+  type RegulatingValveCheckInput,
+  type RegulatingValveCode,
+} from "./check-regulating-valve.ts";
 export type { ControlCondition } from "./condition.ts";
 export {
   checkLevelCutOff,
@@ -29,6 +35,7 @@ export {
   regulatedFlow,
   type ValveMode,
 } from "./regulating-valve.ts";
+export { type ReliefOrificeInput, reliefOrificeFlow } from "./relief-orifice.ts";
 export {
   checkReliefValve,
   type RatedPart,
@@ -37,3 +44,9 @@ export {
   type ReliefValveInput,
   weakestPart,
 } from "./relief-valve.ts";
+export {
+  checkSpeedSetPoint,
+  type SpeedSetPointCheck,
+  type SpeedSetPointCode,
+  type SpeedSetPointInput,
+} from "./speed-set-point.ts";

@@ -336,8 +336,10 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
     if (time <= limit) {
       elapsed = time;
       water = floor;
-      pressure = floor > 0 ? cutIn : opening;
-      return floor > 0 ? "cut-in" : "tank empty";
+      // With the precharge at the cut-in the pump starts as the last water leaves, and no pressure is lost.
+      const empties = heldOff || opening > cutIn;
+      pressure = empties ? opening : cutIn;
+      return empties ? "tank empty" : "cut-in";
     }
     elapsed = limit;
     water -= demand * limit;

@@ -331,12 +331,16 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
       return elapsed === 0 ? "cut-in" : "limit";
     }
     const time = (at(0) - floor) / demand;
-    elapsed = time <= limit ? time : limit;
+    // Not so for 0/0, nothing stored above the floor and nothing used.
+    const reaches = time <= limit;
+    elapsed = reaches ? time : limit;
     recover(elapsed);
-    if (time <= limit) {
+    if (reaches) {
       state[0] = floor;
-      pressure = floor > 0 ? cutIn : opening;
-      return floor > 0 ? "cut-in" : "tank empty";
+      // With the precharge at the cut-in the pump starts as the last water leaves, and no pressure is lost.
+      const empties = heldOff || opening > cutIn;
+      pressure = empties ? opening : cutIn;
+      return empties ? "tank empty" : "cut-in";
     }
     state[0] = at(0) - demand * limit;
     pressure = pressureOf(at(0));
