@@ -69,7 +69,7 @@ export function sensitivity(input: SensitivityInput): readonly Sensitivity[] {
     const above = model({ ...inputs, [name]: value + by });
     const below = model({ ...inputs, [name]: value - by });
     return Object.entries(base).map(([output, at]) => {
-      const slope = (valueOf(above, output) - valueOf(below, output)) / (2 * by);
+      const slope = (resultOf(above, output) - resultOf(below, output)) / (2 * by);
       const changePerPercent = (slope * value) / 100;
       return {
         input: name,
@@ -147,7 +147,7 @@ export function tornado(input: TornadoInput): Tornado {
   requireObject("ranges", ranges);
   if (typeof output !== "string") throw new InputError("output", output, "the name of a result");
   const model = reader(evaluate);
-  const base = valueOf(model(inputs), output);
+  const base = resultOf(model(inputs), output);
   const bars = Object.entries(ranges).map(([name, range]) => {
     if (!Object.hasOwn(inputs, name)) throw new InputError("ranges", name, "names of inputs");
     if (!(Array.isArray(range) && range.length === 2))
@@ -155,8 +155,8 @@ export function tornado(input: TornadoInput): Tornado {
     const [low, high] = range;
     requireWithin(`ranges.${name}[0]`, low, -1e15, 1e15, "");
     requireWithin(`ranges.${name}[1]`, high, low, 1e15, "");
-    const atLow = valueOf(model({ ...inputs, [name]: low }), output);
-    const atHigh = valueOf(model({ ...inputs, [name]: high }), output);
+    const atLow = resultOf(model({ ...inputs, [name]: low }), output);
+    const atHigh = resultOf(model({ ...inputs, [name]: high }), output);
     return { input: name, atLow, atHigh, swing: finite(output, Math.abs(atHigh - atLow)) };
   });
   return { base, bars: bars.sort((a, b) => b.swing - a.swing) };
@@ -182,7 +182,7 @@ function reader(evaluate: (inputs: NamedNumbers) => NamedNumbers): (inputs: Name
   };
 }
 
-function valueOf(results: NamedNumbers, output: string): number {
+function resultOf(results: NamedNumbers, output: string): number {
   if (!Object.hasOwn(results, output))
     throw new InputError("evaluate(inputs)", results, `a result named ${JSON.stringify(output)} each time`);
   return results[output]!;
