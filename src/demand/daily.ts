@@ -4,7 +4,7 @@
  * @module
  */
 import { requireList, requireObject, requireWhole, requireWithin } from "../numeric/index.ts";
-import { type Duration, usGallonsPerDay, type Volume, type VolumeFlow } from "../units/index.ts";
+import { type Duration, InputError, usGallonsPerDay, type Volume, type VolumeFlow } from "../units/index.ts";
 import { type LivestockInput, livestockDemand } from "./livestock.ts";
 
 /** Household use a person a day, US gallons: 50 to 100 (`penn-state-water-planning`, first paragraph). */
@@ -65,13 +65,15 @@ export interface DailyDemand {
  * @returns the day's volume with its parts
  * @throws {@link units.InputError} naming the first field outside its range
  *
- * @example Four people and fifty cows
+ * @example Four people, fifty cows and a garden
  * ```ts
  * import { dailyDemand } from "risingmain/demand";
- * import { inUsGallons } from "risingmain/units";
+ * import { inUsGallons, usGallons } from "risingmain/units";
  *
- * const day = dailyDemand({ people: 4, livestock: [{ kind: "nursing beef cow", head: 50 }] });
- * inUsGallons(day.volume); // ≈ 1300.0
+ * const day = dailyDemand({
+ *   people: 4, livestock: [{ kind: "nursing beef cow", head: 50 }], other: [{ name: "garden", volume: usGallons(150) }],
+ * });
+ * inUsGallons(day.volume); // ≈ 1450.0
  * ```
  *
  * @source penn-state-water-planning, first paragraph
@@ -95,8 +97,9 @@ export function dailyDemand(input: DailyDemandInput): DailyDemand {
   other.forEach((use, i) => {
     const at = `other[${i}]`;
     requireObject(at, use);
+    if (typeof use.name !== "string") throw new InputError(`${at}.name`, use.name, "a text");
     requireWithin(`${at}.volume`, use.volume, 0, 1e6, "m³");
-    parts.push({ name: String(use.name), volume: use.volume, method: "given" });
+    parts.push({ name: use.name, volume: use.volume, method: "given" });
   });
   const volume = parts.reduce((sum, part) => sum + part.volume, 0);
   return { volume: volume as Volume, mean: (volume / DAY) as VolumeFlow, parts };

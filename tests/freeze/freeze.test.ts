@@ -1,0 +1,216 @@
+/** Laws of freezing, against high-precision fixtures and independent integration. */
+import { readFileSync } from "node:fs";
+import fc from "fast-check";
+import {
+  berggrenCoefficient,
+  berggrenFrostDepth,
+  burialDepth,
+  buriedPipe,
+  drainBack,
+  stefanFrostDepth,
+  surfaceFreezingIndex,
+  timeToFreeze,
+} from "risingmain/freeze";
+import {
+  celsius,
+  days,
+  fahrenheit,
+  fahrenheitDegreeDays,
+  feet,
+  inches,
+  inHours,
+  kilogramsPerCubicMetre,
+  metresPerSecond,
+  millimetres,
+  percent,
+  ratio,
+  wattsPerMetreKelvin,
+} from "risingmain/units";
+import { expect, test } from "vitest";
+import { erf, erfc, scaledErfc } from "../../src/numeric/index.ts";
+
+interface Fixture {
+  readonly rows: readonly {
+    readonly x: number;
+    readonly erf: string;
+    readonly erfc: string;
+    readonly scaled: string;
+  }[];
+  readonly neumann: readonly { readonly alpha: number; readonly mu: number; readonly lambda: string }[];
+}
+const fixture = JSON.parse(readFileSync(new URL("../fixtures/erf.json", import.meta.url), "utf8")) as Fixture;
+
+test.each(fixture.rows)("error function at $x to the digits of a double", ({ x, erf: e, erfc: c, scaled }) => {
+  expect(Math.abs(erf(x) / Number(e) - 1)).toBeLessThan(1e-14);
+  expect(Math.abs(erfc(x) / Number(c) - 1)).toBeLessThan(1e-12);
+  expect(Math.abs(scaledErfc(x) / Number(scaled) - 1)).toBeLessThan(1e-12);
+});
+
+test.each(fixture.neumann)("Berggren's coefficient at α $alpha, μ $mu", ({ alpha, mu, lambda }) => {
+  const got = berggrenCoefficient({ thermalRatio: ratio(alpha), fusionParameter: ratio(mu) });
+  expect(Math.abs(got / Number(lambda) - 1)).toBeLessThan(1e-10);
+});
+
+const alphas = fc.double({ min: 0, max: 20, noNaN: true });
+const mus = fc.double({ min: 1e-4, max: 10, noNaN: true });
+
+test("λ lies between 0 and 1 and falls with warmer ground and with more stored heat", () => {
+  fc.assert(
+    fc.property(alphas, mus, (alpha, mu) => {
+      const at = (a: number, m: number) => berggrenCoefficient({ thermalRatio: ratio(a), fusionParameter: ratio(m) });
+      const lambda = at(alpha, mu);
+      expect(lambda).toBeGreaterThan(0);
+      expect(lambda).toBeLessThanOrEqual(1);
+      expect(at(alpha + 0.1, mu)).toBeLessThan(lambda);
+      expect(at(alpha, mu * 1.1)).toBeLessThan(lambda);
+    }),
+  );
+});
+
+const soil = {
+  conductivity: wattsPerMetreKelvin(1.4),
+  dryDensity: kilogramsPerCubicMetre(1600),
+  moisture: percent(15),
+  surfaceIndex: fahrenheitDegreeDays(1000),
+};
+
+test("Berggren's depth is under Stefan's and comes up to it where the ground is at freezing and nothing is stored", () => {
+  const frost = berggrenFrostDepth({ ...soil, season: days(120), meanAnnual: fahrenheit(45) });
+  if (frost.state !== "seasonal frost") throw new Error("frozen");
+  expect(frost.depth).toBeLessThan(frost.stefanDepth);
+  expect(frost.stefanDepth).toBe(stefanFrostDepth(soil).depth);
+  const mild = berggrenFrostDepth({
+    ...soil,
+    surfaceIndex: fahrenheitDegreeDays(10),
+    moisture: percent(200),
+    season: days(366),
+    meanAnnual: celsius(1e-6),
+  });
+  expect(mild.state === "seasonal frost" && mild.lambda).toBeGreaterThan(0.9999);
+});
+
+test("four times the index or the conductivity is twice as deep; four times the water half", () => {
+  const { depth } = stefanFrostDepth(soil);
+  expect(stefanFrostDepth({ ...soil, surfaceIndex: fahrenheitDegreeDays(4000) }).depth / depth).toBeCloseTo(2, 12);
+  expect(stefanFrostDepth({ ...soil, conductivity: wattsPerMetreKelvin(5.6) }).depth / depth).toBeCloseTo(2, 12);
+  expect(stefanFrostDepth({ ...soil, moisture: percent(60) }).depth / depth).toBeCloseTo(0.5, 12);
+});
+
+test("ground with a mean at freezing or below is said to be frozen all year", () => {
+  const at = (t: number) => berggrenFrostDepth({ ...soil, season: days(200), meanAnnual: celsius(t) }).state;
+  expect([at(-1), at(0), at(1)]).toEqual(["ground frozen all year", "ground frozen all year", "seasonal frost"]);
+});
+
+const pipe = {
+  insideDiameter: inches(1.049),
+  insulationInside: inches(1.315),
+  insulationOutside: inches(3.315),
+  conductivity: wattsPerMetreKelvin(0.039),
+  water: celsius(8),
+  air: celsius(-10),
+};
+
+function freezing(change: object): { readonly toFreezing: number; readonly toSolid: number } {
+  const result = timeToFreeze({ ...pipe, ...change });
+  if (result.state !== "freezes") throw new Error("it does not freeze");
+  return result;
+}
+
+test("the cooling time is that of a small step at a time", () => {
+  const { toFreezing } = freezing({});
+  const resistance = Math.log(3.315 / 1.315) / (2 * Math.PI * 0.039);
+  const heat = 999.55208 * 4186.8 * (Math.PI / 4) * inches(1.049) ** 2;
+  const step = toFreezing / 100_000;
+  let water = 8;
+  for (let i = 0; i < 100_000; i++) water -= (step * (water + 10)) / (resistance * heat);
+  expect(water).toBeCloseTo(0, 3);
+});
+
+test("more insulation, warmer water and milder air put freezing off; wind brings it on, down to the published form", () => {
+  const { toFreezing, toSolid } = freezing({});
+  expect(freezing({ insulationOutside: inches(4) }).toFreezing).toBeGreaterThan(toFreezing);
+  expect(freezing({ water: celsius(9) }).toFreezing).toBeGreaterThan(toFreezing);
+  expect(freezing({ air: celsius(-9) }).toFreezing).toBeGreaterThan(toFreezing);
+  let last = Number.POSITIVE_INFINITY;
+  for (const wind of [0, 2, 5, 10, 50]) {
+    const windy = freezing({ wind: metresPerSecond(wind) }).toFreezing;
+    expect(windy).toBeLessThanOrEqual(last);
+    expect(windy).toBeGreaterThan(toFreezing);
+    last = windy;
+  }
+  expect(toSolid).toBeGreaterThan(8 * toFreezing);
+});
+
+test("air at or above freezing never freezes a pipe, and the cautions come with one that does", () => {
+  expect(timeToFreeze({ ...pipe, air: celsius(0) }).state).toBe("never");
+  const result = timeToFreeze(pipe);
+  expect(result.state === "freezes" && result.cautions.map(({ text }) => text).join(" ")).toMatch(/flame.*mains/s);
+});
+
+test("a bare pipe in a wind freezes in hours, not in no time", () => {
+  const bare = { insulationOutside: inches(1.315), wind: metresPerSecond(5) };
+  expect(inHours(freezing(bare).toFreezing as never)).toBeGreaterThan(0.05);
+  expect(inHours(freezing(bare).toFreezing as never)).toBeLessThan(2);
+});
+
+test("ice melts on the edge of the thawed cylinder, by the field of a buried source", () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0.5, max: 5, noNaN: true }),
+      fc.double({ min: 1, max: 20, noNaN: true }),
+      fc.double({ min: -20, max: -1, noNaN: true }),
+      (depth, warm, cold) => {
+        const H = depth;
+        const d = 0.02;
+        const line = buriedPipe({
+          axisDepth: H as never,
+          outsideDiameter: d as never,
+          pipe: celsius(warm),
+          ground: celsius(cold),
+          conductivity: wattsPerMetreKelvin(2),
+        });
+        if (line.thawed === undefined) throw new Error("nothing thawed");
+        const c = Math.sqrt(H * H - (d / 2) ** 2);
+        const top = line.thawed.axisDepth - line.thawed.radius;
+        const share = Math.log((top + c) / (c - top)) / line.shape;
+        expect(cold + (warm - cold) * share).toBeCloseTo(0, 2);
+      },
+    ),
+  );
+});
+
+test("a pipe as cold as the ground loses nothing and thaws nothing", () => {
+  const line = buriedPipe({
+    axisDepth: feet(4),
+    outsideDiameter: inches(2),
+    pipe: celsius(-3),
+    ground: celsius(-3),
+    conductivity: wattsPerMetreKelvin(2),
+  });
+  expect(line.heatLossPerMetre).toBe(0);
+  expect(line.thawed).toBeUndefined();
+});
+
+test("burial and drain-back defer to the local code and warn of the weep hole", () => {
+  expect(
+    burialDepth({ frostDepth: feet(4) })
+      .cautions.map(({ text }) => text)
+      .join(" "),
+  ).toMatch(/local code.*trench/s);
+  const drained = drainBack({ riserDiameter: millimetres(25), riserLength: feet(6), draws: 3 });
+  expect(drained.cautions[0]?.text).toMatch(/backflow/);
+  expect(drained.gravel / drained.drained).toBeCloseTo(3 / 0.35, 12);
+  const hosed = drainBack({
+    riserDiameter: millimetres(25),
+    riserLength: feet(6),
+    hoseDiameter: millimetres(25),
+    hoseLength: feet(6),
+  });
+  expect(hosed.drained / drained.drained).toBeCloseTo(2, 12);
+});
+
+test("snow keeps the whole of the air's cold on its surface, trees a third of it", () => {
+  const at = (surface: "snow" | "tree covered") =>
+    surfaceFreezingIndex({ airIndex: fahrenheitDegreeDays(1000), surface }).surfaceIndex;
+  expect(at("tree covered") / at("snow")).toBeCloseTo(0.3, 12);
+});
