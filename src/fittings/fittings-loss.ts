@@ -22,6 +22,7 @@ import {
 } from "../units/index.ts";
 import { checkValveLoss } from "./check-valve.ts";
 import { REFERENCE_DENSITY, valveLoss } from "./flow-coefficient.ts";
+import { gradualContraction, gradualExpansion } from "./gradual-change.ts";
 import { insertFittingCoefficient } from "./insert-fitting.ts";
 import { lengthOverDiameterCoefficient } from "./length-over-diameter.ts";
 import { lengthsOverDiameter } from "./lengths-over-diameter.ts";
@@ -96,6 +97,7 @@ const KINDS: readonly RunFitting["kind"][] = [
   "coefficient",
   "equivalent length",
   "insert",
+  "bore change",
   "flow coefficient",
   "rated loss",
   "check valve",
@@ -108,8 +110,8 @@ const KINDS: readonly RunFitting["kind"][] = [
  * h = Σ n K V² / (2 g) over the entries, each K by its own method: three-K for named elbows, tees and valves, a length in
  * diameters for foot valves, one figure for entrances, exits and unions, the sum of narrowing, bore, turn and widening for
  * insert fittings, f L / D for an equivalent length, and the caller's own figures for the rest. Fittings are taken one by one:
- * two closer than about ten bores disturb each other, by up to a third either way. Sudden changes to another bore: give the
- * coefficient of `suddenContraction` or `suddenExpansion` converted to this run.
+ * two closer than about ten bores disturb each other, by up to a third either way. Tees by their share of flow: give the
+ * coefficients of `teeCoefficients`.
  *
  * @param input - the run, the flow and the fittings; each field says its unit and the values it takes
  * @returns the head lost, as a coefficient, as a length of pipe, and part by part
@@ -238,6 +240,14 @@ function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: string): 
         name: `insert ${form}`,
       };
     }
+    case "bore change": {
+      const { to, angle = Math.PI } = fitting;
+      requireWithin(`${path}.to`, to, insideDiameter / 20, insideDiameter * 20, "m (1/20 to 20 times the run's bore)");
+      requireWithin(`${path}.angle`, angle, 0, Math.PI, "rad");
+      const coefficient = boreChangeCoefficient(insideDiameter, to, angle, flow < 0);
+      const headLoss = minorLoss({ coefficient, flow, insideDiameter });
+      return { headLoss, method: "crane-410", insideRange: true, name: to > insideDiameter ? "widening" : "narrowing" };
+    }
     case "flow coefficient": {
       requireWithin(`${path}.Kv`, fitting.Kv, 1e-9, 1e9, "m³/h/bar^0.5");
       return {
@@ -289,6 +299,14 @@ function namedCoefficient(
     return { coefficient: lengthOverDiameterCoefficient({ lengthOverDiameter, insideDiameter }), method: "crane-410" };
   }
   return how;
+}
+
+/** The coefficient of a change of bore, carried from the narrow side to the run. */
+function boreChangeCoefficient(run: Length, to: Length, angle: number, backwards: boolean): number {
+  const narrows = to < run;
+  const change = { smallDiameter: narrows ? to : run, largeDiameter: narrows ? run : to, angle };
+  const coefficient = narrows === backwards ? gradualExpansion(change) : gradualContraction(change);
+  return coefficient * (run / change.smallDiameter) ** 4;
 }
 
 /** Head of a pressure lost by cold water. */

@@ -80,6 +80,7 @@ export {
 } from "./outlet.ts";
 export { type RatedLoss, type RatedLossInput, ratedLoss } from "./rated-loss.ts";
 export type {
+  BoreChangeRunFitting,
   CheckRunFitting,
   CoefficientRunFitting,
   FlowCoefficientRunFitting,

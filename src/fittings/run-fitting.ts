@@ -49,6 +49,16 @@ export interface InsertRunFitting extends RunFittingBase {
   readonly bore?: Length;
 }
 
+/** A change from the run's bore to another one, sudden or tapered; flow that runs backwards comes out of the other bore. */
+export interface BoreChangeRunFitting extends RunFittingBase {
+  /** Tells the kinds of entry apart. */
+  readonly kind: "bore change";
+  /** Inside diameter after the change. 1/20 to 20 times that of the run, m. */
+  readonly to: Length;
+  /** Whole angle of the taper, radians; π, a sudden change, when left out. 0 to π. */
+  readonly angle?: number;
+}
+
 /** A valve by its flow coefficient. */
 export interface FlowCoefficientRunFitting extends RunFittingBase {
   /** Tells the kinds of entry apart. */
@@ -87,6 +97,7 @@ export type RunFitting =
   | CoefficientRunFitting
   | LengthRunFitting
   | InsertRunFitting
+  | BoreChangeRunFitting
   | FlowCoefficientRunFitting
   | RatedRunFitting
   | CheckRunFitting;

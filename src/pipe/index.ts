@@ -4,6 +4,7 @@
  * @module
  */
 
+export { type AverageBoreInput, averageInsideDiameter } from "./average-bore.ts";
 export { churchillFactor } from "./churchill.ts";
 export { type CompareLossesInput, compareLosses, type LossComparison } from "./compare-losses.ts";
 export { type DarcyWeisbachInput, type DarcyWeisbachLoss, darcyWeisbachLoss } from "./darcy-weisbach.ts";

@@ -1,6 +1,14 @@
 /** The list of fittings on a run: it sums, it is odd, it rises with flow, it says which entry is wrong. */
 import fc from "fast-check";
-import { type FittingsLossInput, fittingsLoss, minorLoss, namedFittings, type RunFitting } from "risingmain/fittings";
+import {
+  type FittingsLossInput,
+  fittingsLoss,
+  minorLoss,
+  namedFittings,
+  type RunFitting,
+  suddenContraction,
+  suddenExpansion,
+} from "risingmain/fittings";
 import { darcyWeisbachLoss } from "risingmain/pipe";
 import { gpm, InputError, inches, type Length, millimetres, psiDifference, type VolumeFlow } from "risingmain/units";
 import { expect, test } from "vitest";
@@ -62,6 +70,21 @@ test("the loss is odd in flow and never falls with it", () => {
       expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)) * (1 - 1e-14));
     }),
   );
+});
+
+test("a change of bore is the widening or narrowing of its own narrow side, whichever way the water goes", () => {
+  const narrow = inches(0.824);
+  const wide = inches(1.38);
+  const at = (to: Length, flow: number): number => fittingsLoss(run([{ kind: "bore change", to }], flow)).headLoss;
+  const bore = inches(1.049);
+  const [flow, back] = [1e-3 as VolumeFlow, -1e-3 as VolumeFlow];
+  const intoNarrow = suddenContraction({ smallDiameter: narrow, largeDiameter: bore });
+  const outOfNarrow = suddenExpansion({ smallDiameter: narrow, largeDiameter: bore });
+  const intoWide = suddenExpansion({ smallDiameter: bore, largeDiameter: wide });
+  expect(at(narrow, flow)).toBeCloseTo(minorLoss({ coefficient: intoNarrow, flow, insideDiameter: narrow }), 12);
+  expect(at(narrow, back)).toBeCloseTo(minorLoss({ coefficient: outOfNarrow, flow: back, insideDiameter: narrow }), 12);
+  expect(at(wide, flow)).toBeCloseTo(minorLoss({ coefficient: intoWide, flow, insideDiameter: bore }), 12);
+  expect(at(bore, flow)).toBe(0);
 });
 
 test("ten of a fitting lose ten times what one does", () => {
