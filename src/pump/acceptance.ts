@@ -190,9 +190,9 @@ export function operatingBand(input: OperatingBandInput): OperatingBand {
   requireObject("input", input);
   const nominal = operatingPoint(input);
   const { weakest, strongest } = acceptanceBand(input.curve, input.tolerance);
-  const points = [...weakest, ...strongest].map((curve) => operatingPoint({ curve, systemHead: input.systemHead }));
-  const all = [nominal, ...points].sort(byFlow);
-  return { low: all[0] as OperatingPoint, nominal, high: all.at(-1) as OperatingPoint };
+  const among = (curves: readonly PumpCurve[]): readonly OperatingPoint[] =>
+    [nominal, ...curves.map((curve) => operatingPoint({ curve, systemHead: input.systemHead }))].sort(byFlow);
+  return { low: among(weakest)[0] as OperatingPoint, nominal, high: among(strongest).at(-1) as OperatingPoint };
 }
 
 /** From least flow to greatest: those that cannot lift first, the shortest of head foremost; those past their end last. */

@@ -24,7 +24,7 @@ const FIRST_SHARE = 0.82;
 const MOST_STEPS = 12;
 /** The flow is accepted without a further call where the step's own error estimate is below this share of it. */
 const RELATIVE_TOLERANCE = 1e-12;
-/** Heads nearer than this share of the shutoff head are equal but for rounding. */
+/** Heads nearer than this share of the shutoff head, and flows than this of the end, are equal but for rounding. */
 const ROUNDING = 1e-12;
 /** Halving alone would need about 60 steps to reach the last bit; Newton's method takes five. */
 const MOST_NEWTON_STEPS = 100;
@@ -62,7 +62,7 @@ export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => nu
     }
     const next = meetsModel(curve, atRest, model, flow, low, high);
     const share = Math.abs(next - flow) / flow;
-    const asExpected = share <= SMOOTH * estimate;
+    const asExpected = estimate < Number.POSITIVE_INFINITY && share <= SMOOTH * estimate;
     estimate = stepError(known, share);
     const settled = share <= 4 * Number.EPSILON || (asExpected && estimate < RELATIVE_TOLERANCE);
     if (settled && !(next === end && endIsOpen)) return { state: "meets", flow: next };
@@ -77,7 +77,7 @@ function bracketed(excess: (flow: number) => number, low: number, high: number, 
   if (spare > 0) return beyond(high, spare, end, scale);
   if (spare === 0) return { state: "meets", flow: high };
   if (!(excess(low) > 0)) return { state: "system falls", flow: low };
-  return { state: "meets", flow: findRoot(excess, low, high).x };
+  return { state: "meets", flow: findRoot(excess, low, high, ROUNDING * end).x };
 }
 
 /** Head to spare where there should be none: the curve ends, or rounding hides the meeting, or the system falls. */

@@ -141,7 +141,7 @@ function risingCurveMeets(head: CubicLine, system: (flow: number) => number): Me
   let spare = 0;
   for (const flow of head.x.slice(1)) {
     spare = excess(flow);
-    if (spare <= 0) return { state: "meets", flow: findRoot(excess, low, flow).x };
+    if (spare <= 0) return { state: "meets", flow: findRoot(excess, low, flow, 1e-12 * flow).x };
     low = flow;
   }
   return { state: "ends", spare };
