@@ -1,13 +1,14 @@
 /**
- * Sizes for the runs a job leaves open.
+ * Sizes for the runs a job leaves open: least pipe that serves every use.
  *
  * @module
  */
 import { findPipe, type PipeSize } from "../pipe/index.ts";
+import { leastCostSizes } from "../selection/index.ts";
 import { feetPerSecond, type GaugePressure, type Velocity } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import type { Job } from "./job.ts";
-import { solveUse } from "./layout-solve.ts";
+import { layoutNetwork, runId, solveUse } from "./layout-solve.ts";
 import { familySizes } from "./pipes.ts";
 import type { Use } from "./uses.ts";
 
@@ -19,71 +20,136 @@ export function highestVelocity(job: Job): Velocity {
   return job.pipeChoice?.highestVelocity ?? feetPerSecond(5);
 }
 
-/**
- * A pipe for each run: what the job gave, and for the others the smallest sizes that keep the velocity; then, while an
- * outlet lacks pressure, the next size where a step of size saves most head for the pipe it adds.
- */
-export function choosePipes(
-  job: Job,
-  water: Water,
-  uses: readonly Use[],
-  tankPressure: GaugePressure,
-): readonly PipeSize[] {
-  const sizes = familySizes(job.pipeChoice?.family ?? USUAL_FAMILY);
-  const open = job.runs.flatMap(({ pipe }, i) => (pipe === undefined ? [i] : []));
-  const pipes = job.runs.map(({ pipe }) => (pipe === undefined ? (sizes[0] as PipeSize) : findPipe(pipe)));
-  const fastest = highestVelocity(job);
-  const solveAll = () => uses.map((use) => solveUse({ job, water, pipes }, use, tankPressure));
-  const enlarge = (i: number): boolean => {
-    const next = sizes[sizes.indexOf(pipes[i] as PipeSize) + 1];
-    if (next === undefined) return false;
-    pipes[i] = next;
-    return true;
-  };
+/** How the sizes left open were found. */
+export type PipeChoiceState =
+  /** Nothing was left open. */
+  | "all given"
+  /** No other sizes use less pipe and serve every use: proven. */
+  | "least pipe"
+  /** Step by step, for layouts with loops, or where not even the widest sizes serve: good, not proven least. */
+  | "step by step";
 
-  // Each pass enlarges at least one run or ends, so the passes are at most runs × sizes.
+/** The pipes of a layout. */
+export interface ChosenPipes {
+  /** A pipe for each run, in the job's order. */
+  readonly pipes: readonly PipeSize[];
+  /** How those left open were found. */
+  readonly state: PipeChoiceState;
+}
+
+/** What a choice is made from. */
+interface Choice {
+  readonly job: Job;
+  readonly water: Water;
+  readonly uses: readonly Use[];
+  readonly tankPressure: GaugePressure;
+  /** Sizes on offer, thin to thick. */
+  readonly sizes: readonly PipeSize[];
+  /** Places in the job of the runs left open. */
+  readonly open: readonly number[];
+}
+
+/** A pipe for each run: what the job gave, and for the others the least pipe that keeps pressure, velocity and rating. */
+export function choosePipes(job: Job, water: Water, uses: readonly Use[], tankPressure: GaugePressure): ChosenPipes {
+  const open = job.runs.flatMap(({ pipe }, i) => (pipe === undefined ? [i] : []));
+  if (open.length === 0) return { pipes: job.runs.map(({ pipe }) => findPipe(pipe ?? "")), state: "all given" };
+  const sizes = familySizes(job.pipeChoice?.family ?? USUAL_FAMILY);
+  const choice = { job, water, uses, tankPressure, sizes, open };
+  return (isTree(job) ? leastPipe(choice) : null) ?? stepByStep(choice);
+}
+
+/** One run less than places, all of them joined (the job's checks saw to that): no loop. */
+function isTree({ runs, places }: Job): boolean {
+  const reached = new Set(runs.flatMap(({ from, to }) => [from, to]));
+  return reached.size === runs.length + 1 && reached.size <= places.length + 1;
+}
+
+/** Area of the wall across the pipe: its material, and so about its price. */
+function material({ outsideDiameter, insideDiameter }: PipeSize): number {
+  return (Math.PI / 4) * (outsideDiameter ** 2 - insideDiameter ** 2);
+}
+
+/** The optimum over the sizes; null where nothing serves every use. */
+function leastPipe({ job, water, uses, tankPressure, sizes, open }: Choice): ChosenPipes | null {
+  const pipes = given(job, sizes);
+  const found = leastCostSizes({
+    network: layoutNetwork({ job, water, pipes }, job.outlets, tankPressure),
+    choices: open.map((i) => ({
+      run: runId(job.runs[i], i),
+      sizes: sizes.map((pipe) => ({
+        name: pipe.name,
+        insideDiameter: pipe.insideDiameter,
+        costPerMetre: material(pipe),
+        ...(pipe.pressureRating === null ? {} : { pressureRating: pipe.pressureRating }),
+      })),
+    })),
+    scenarios: uses.map(({ name, outlets }) => ({ name, open: outlets.map((outlet) => outlet.name) })),
+    greatestVelocity: highestVelocity(job),
+  });
+  if (found.state !== "found") return null;
+  found.runs.forEach(({ size }, k) => {
+    const i = open[k];
+    const pipe = sizes.find(({ name }) => name === size);
+    if (i !== undefined && pipe !== undefined) pipes[i] = pipe;
+  });
+  return { pipes, state: found.proven ? "least pipe" : "step by step" };
+}
+
+/** The pipes given, and the smallest size for the rest. */
+function given(job: Job, sizes: readonly PipeSize[]): PipeSize[] {
+  return job.runs.map(({ pipe }) => (pipe === undefined ? (sizes[0] as PipeSize) : findPipe(pipe)));
+}
+
+/**
+ * Starts small; enlarges what runs too fast; then, while an outlet lacks pressure, takes the one step of size that mends
+ * most for the pipe it adds. Each step enlarges a run, so the steps are at most runs × sizes.
+ */
+function stepByStep({ job, water, uses, tankPressure, sizes, open }: Choice): ChosenPipes {
+  const pipes = given(job, sizes);
+  const fastest = highestVelocity(job);
+  const solveAll = (trial: readonly PipeSize[]) =>
+    uses.map((use) => solveUse({ job, water, pipes: trial }, use, tankPressure));
+  const larger = (i: number): PipeSize | undefined => sizes[sizes.indexOf(pipes[i] as PipeSize) + 1];
+
   for (let grown = true; grown; ) {
+    const solved = solveAll(pipes);
     grown = false;
-    const solved = solveAll();
     for (const i of open) {
-      const tooFast = solved.some(({ runs }) => Math.abs(runs[i]?.velocity ?? 0) > fastest);
-      if (tooFast && enlarge(i)) grown = true;
+      const next = larger(i);
+      if (next === undefined || !solved.some(({ runs }) => Math.abs(runs[i]?.velocity ?? 0) > fastest)) continue;
+      pipes[i] = next;
+      grown = true;
     }
   }
   for (;;) {
-    const short = solveAll().flatMap((result, k) => (isShort(result, uses[k] as Use) ? [result] : []));
-    if (short.length === 0) return pipes;
-    let best = -1;
-    let most = 0;
-    for (const i of open) {
-      const at = sizes.indexOf(pipes[i] as PipeSize);
-      const next = sizes[at + 1];
-      if (next === undefined) continue;
-      const now = pipes[i] as PipeSize;
-      const lost = Math.max(...short.map(({ runs }) => Math.abs(runs[i]?.headLoss ?? 0)));
-      // Loss falls about as the fifth power of the bore; wall material grows as the product of bore and wall.
-      const saved = lost * (1 - (now.insideDiameter / next.insideDiameter) ** 5);
-      const run = job.runs[i];
-      const added = (section(next) - section(now)) * (run?.length ?? 1);
-      if (saved / added > most) {
-        most = saved / added;
-        best = i;
-      }
-    }
-    if (best < 0 || !enlarge(best)) return pipes;
+    const missing = shortfall(solveAll(pipes), uses);
+    if (missing <= 0) break;
+    const steps = open.flatMap((i) => {
+      const next = larger(i);
+      if (next === undefined) return [];
+      const mended = missing - shortfall(solveAll(pipes.map((pipe, k) => (k === i ? next : pipe))), uses);
+      const added = (material(next) - material(pipes[i] as PipeSize)) * (job.runs[i]?.length ?? 1);
+      return [{ i, next, worth: mended / added }];
+    });
+    const best = steps.reduce<(typeof steps)[number] | null>(
+      (most, step) => (most === null || step.worth > most.worth ? step : most),
+      null,
+    );
+    if (best === null || !(best.worth > 0)) break;
+    pipes[best.i] = best.next;
   }
+  return { pipes, state: "step by step" };
 }
 
-/** Area of the wall across the pipe: material, and so about the price. */
-function section({ outsideDiameter, insideDiameter }: PipeSize): number {
-  return outsideDiameter ** 2 - insideDiameter ** 2;
-}
-
-function isShort(
-  result: { readonly outlets: readonly { readonly id: string; readonly pressure: number }[] },
-  use: Use,
-): boolean {
-  return use.outlets.some(
-    ({ name, pressure }) => (result.outlets.find(({ id }) => id === name)?.pressure ?? 0) < pressure,
+/** Pressure missing at the outlets of all uses together, Pa; 0 where none lacks any. */
+function shortfall(solved: readonly ReturnType<typeof solveUse>[], uses: readonly Use[]): number {
+  return solved.reduce(
+    (sum, { outlets }, k) =>
+      sum +
+      (uses[k]?.outlets ?? []).reduce((part, { name, pressure }) => {
+        const had = outlets.find(({ id }) => id === name)?.pressure ?? 0;
+        return part + Math.max(pressure - had, 0);
+      }, 0),
+    0,
   );
 }

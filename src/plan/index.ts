@@ -4,6 +4,7 @@
  * @module
  */
 
+export type { PipeChoiceState } from "./choose-pipes.ts";
 export { citationsOf } from "./citations.ts";
 export type { ExpectedReading } from "./commissioning.ts";
 export type { Basis, Finding, Severity, StageName } from "./finding.ts";

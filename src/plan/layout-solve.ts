@@ -5,12 +5,12 @@
  */
 import { fittingsLoss } from "../fittings/index.ts";
 import { headOfPressure } from "../head/index.ts";
-import { type SolvedNetwork, solveNetwork } from "../network/index.ts";
+import { type Network, type Run, type SolvedNetwork, solveNetwork } from "../network/index.ts";
 import { type PipeSize, wallRoughness } from "../pipe/index.ts";
-import type { GaugePressure, Length } from "../units/index.ts";
+import type { GaugePressure, Length, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import { WELLHEAD } from "./contradictions.ts";
-import type { Job, JobRun } from "./job.ts";
+import type { Job, JobOutlet, JobRun } from "./job.ts";
 import { JobError } from "./job-error.ts";
 import type { Use } from "./uses.ts";
 
@@ -37,23 +37,32 @@ export function elevations(job: Job): ReadonlyMap<string, Length> {
   ]);
 }
 
-/** The layout in one use with the tank at a pressure. */
-export function solveUse({ job, water, pipes }: Layout, use: Use, tankPressure: GaugePressure): SolvedNetwork {
-  const { density } = water;
-  const head = (tankElevation(job) + headOfPressure({ pressure: tankPressure, density })) as Length;
-  const solved = solveNetwork({
+/** The layout as the network solver reads it: some outlets, the tank at a pressure. */
+export function layoutNetwork(
+  { job, water, pipes }: Layout,
+  outlets: readonly JobOutlet[],
+  tankPressure: GaugePressure,
+): Network {
+  const head = (tankElevation(job) + headOfPressure({ pressure: tankPressure, density: water.density })) as Length;
+  const flow = outlets.reduce((sum, outlet) => sum + outlet.flow, 0) as VolumeFlow;
+  return {
     water,
     junctions: [...elevations(job)].map(([id, elevation]) => ({ id, elevation })),
-    runs: job.runs.map((run, i) => networkRun(run, i, pipes[i] as PipeSize, use, water)),
-    outlets: use.outlets.map(({ name, at, flow, pressure }) => ({
+    runs: job.runs.map((run, i) => networkRun(run, i, pipes[i] as PipeSize, flow, water)),
+    outlets: outlets.map(({ name, at, flow: wanted, pressure }) => ({
       id: name,
       junction: at,
       kind: "fixed demand",
-      flow,
+      flow: wanted,
       leastPressure: pressure,
     })),
     sources: [{ id: "tank", junction: WELLHEAD, kind: "fixed head", head }],
-  });
+  };
+}
+
+/** The layout in one use with the tank at a pressure. */
+export function solveUse(layout: Layout, use: Use, tankPressure: GaugePressure): SolvedNetwork {
+  const solved = solveNetwork(layoutNetwork(layout, use.outlets, tankPressure));
   if (solved.state !== "solved") {
     throw new JobError([
       { path: "runs", value: use.name, expected: "runs and flows whose pressures lie within reach of each other" },
@@ -63,19 +72,19 @@ export function solveUse({ job, water, pipes }: Layout, use: Use, tankPressure: 
 }
 
 /** Name of a run in the network: the number of its place in the job keeps doubled runs apart. */
-export function runId(run: JobRun, i: number): string {
-  return `${i + 1}: ${run.from} – ${run.to}`;
+export function runId(run: JobRun | undefined, i: number): string {
+  return `${i + 1}: ${run?.from} – ${run?.to}`;
 }
 
-function networkRun(run: JobRun, i: number, pipe: PipeSize, use: Use, { kinematicViscosity }: Water) {
+function networkRun(run: JobRun, i: number, pipe: PipeSize, flow: VolumeFlow, { kinematicViscosity }: Water): Run {
   const { roughness } = wallRoughness(pipe.material);
   const fittings = (run.fittings ?? []).map(({ kind, count }) => ({ kind: "named", fitting: kind, count }) as const);
-  // The coefficients vary little with the flow: those at the flow of the whole use serve.
+  // The coefficients vary little with the flow: those at the flow of all outlets together serve.
   const coefficient =
     fittings.length === 0
       ? 0
       : (fittingsLoss({
-          flow: use.flow,
+          flow,
           insideDiameter: pipe.insideDiameter,
           roughness,
           viscosity: kinematicViscosity,
@@ -90,5 +99,5 @@ function networkRun(run: JobRun, i: number, pipe: PipeSize, use: Use, { kinemati
     length: run.length,
     roughness,
     lossCoefficient: coefficient,
-  } as const;
+  };
 }

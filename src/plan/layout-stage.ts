@@ -7,7 +7,7 @@ import { pressureOfHead } from "../head/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
 import type { GaugePressure, Length, Velocity, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
-import { choosePipes, highestVelocity, USUAL_FAMILY } from "./choose-pipes.ts";
+import { choosePipes, highestVelocity } from "./choose-pipes.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
@@ -26,7 +26,7 @@ export function pressureWhileUsed({ controls }: Job): GaugePressure {
 export function layoutStage(job: Job, water: Water): LayoutStage {
   const uses = usesOf(job);
   const { cutIn } = job.controls;
-  const pipes = choosePipes(job, water, uses, cutIn);
+  const { pipes, state } = choosePipes(job, water, uses, cutIn);
   const layout = { job, water, pipes };
   const atCutIn = uses.map((use) => solveUse(layout, use, cutIn));
   const usePlans = uses.map((use, k): UsePlan => {
@@ -47,7 +47,7 @@ export function layoutStage(job: Job, water: Water): LayoutStage {
     runs: job.runs.map((_, i) => runPlan(job, water, pipes[i] as PipeSize, i, atCutIn)),
     uses: usePlans,
     tankPressureNeeded: Math.max(...usePlans.map(({ tankPressureNeeded }) => tankPressureNeeded)) as GaugePressure,
-    choice: job.pipeChoice?.family ?? USUAL_FAMILY,
+    choice: state,
   };
 }
 

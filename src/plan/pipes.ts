@@ -6,7 +6,7 @@
  */
 import { fittingsLoss } from "../fittings/index.ts";
 import { darcyWeisbachLoss, findPipe, listPipes, type PipeSize, wallRoughness } from "../pipe/index.ts";
-import type { KinematicViscosity, Length, VolumeFlow } from "../units/index.ts";
+import { InputError, type KinematicViscosity, type Length, type VolumeFlow } from "../units/index.ts";
 import type { JobFitting } from "./job.ts";
 
 /** A length of one pipe with its fittings. */
@@ -33,17 +33,27 @@ export function runLoss(
   return { pipe, fittings: fittingsLoss({ flow, insideDiameter, roughness, viscosity, fittings }).headLoss };
 }
 
+/** Sizes that nearly every family has; one of them found leads to the rest. */
+const COMMON_SIZES = ["1 in", "2 in", "32 mm", "63 mm", "1/2 in", "4 in"] as const;
+
 /** The sizes of a family such as "PE SIDR 15", thin to thick; empty where there is no such family. */
 export function familySizes(family: string): readonly PipeSize[] {
-  const nominals = [...new Set(listPipes().map(({ nominal }) => nominal))];
-  return nominals
-    .flatMap((nominal) => {
-      try {
-        return [findPipe(`${nominal} ${family}`)];
-      } catch {
-        // Not every family has every size.
-        return [];
-      }
-    })
+  const member = memberOf(family);
+  if (member === undefined) return [];
+  const { standard, grade, series } = member;
+  return listPipes({ standard })
+    .filter((pipe) => pipe.grade === grade && pipe.series === series)
     .sort((a, b) => a.insideDiameter - b.insideDiameter);
+}
+
+function memberOf(family: string): PipeSize | undefined {
+  for (const size of COMMON_SIZES) {
+    try {
+      return findPipe(`${size} ${family}`);
+    } catch (error) {
+      // Not every family has every size; only that may be passed over.
+      if (!(error instanceof InputError)) throw error;
+    }
+  }
+  return undefined;
 }

@@ -26,6 +26,7 @@ import type {
 } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import type { DrawdownLaw, MotorCooling, PumpSetting } from "../well/index.ts";
+import type { PipeChoiceState } from "./choose-pipes.ts";
 
 /** The place: its water and its air. */
 export interface SiteStage {
@@ -124,7 +125,7 @@ export interface LayoutStage {
   /** Least pressure at the tank that serves every use. */
   readonly tankPressureNeeded: GaugePressure;
   /** How the sizes left open were chosen. */
-  readonly choice: string;
+  readonly choice: PipeChoiceState;
 }
 
 /** A pump at one pressure. */

@@ -3,13 +3,17 @@
  *
  * @module
  */
+import { cubicValue, monotoneCubic } from "../numeric/index.ts";
 import type { PumpCurve } from "../pump/index.ts";
 import {
+  type AirCharge,
   recommendedPrecharge,
   type TankDrawdown,
   tankDrawdown,
+  tankFillTime,
   tankSizeForRunTime,
-  worstDemand,
+  type WorstDemand,
+  worstDemandOnCurve,
 } from "../tank/index.ts";
 import {
   type AbsolutePressure,
@@ -19,7 +23,9 @@ import {
   minutes,
   perDay,
   type Volume,
+  type VolumeFlow,
 } from "../units/index.ts";
+import { valveOf } from "./controls-stage.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
@@ -36,25 +42,66 @@ export function tankStage(lift: Lift, curve: PumpCurve | null, atmosphere: Absol
   const { tank, controls } = lift.job;
   const { cutIn, cutOut } = controls;
   const precharge = tank?.precharge ?? recommendedPrecharge(cutIn);
-  const pumpFlow = curve === null ? 0 : flowAt(lift, curve, cutIn);
+  const pumpFlow = curve === null ? (0 as VolumeFlow) : flowAt(lift, curve, cutIn);
   const volume = tank?.volume ?? sized(lift, precharge, pumpFlow, atmosphere);
-  const drawdown = tankDrawdown({ volume, precharge, atmosphere, cutIn, cutOut });
-  const runs = pumpFlow > 0 && drawdown.usable > 0;
+  const charge = { volume, precharge, atmosphere };
+  const filling = curve === null ? null : fillingOf(lift, curve, charge);
   return {
     volume,
     volumeBy: tank?.volume === undefined ? "plan" : "job",
     precharge,
-    drawdown,
-    worst: runs ? worstDemand({ usable: drawdown.usable, pumpFlow: pumpFlow as never }) : null,
-    fillTime: runs ? ((drawdown.usable / pumpFlow) as Duration) : null,
+    drawdown: tankDrawdown({ ...charge, cutIn, cutOut }),
+    worst: filling?.worst ?? null,
+    fillTime: filling?.time ?? null,
   };
 }
 
-function sized({ job }: Lift, precharge: GaugePressure, pumpFlow: number, atmosphere: AbsolutePressure): Volume {
+/** Filling and the worst use with the pump's own curve, the valve throttling it above its set pressure. */
+function fillingOf(
+  lift: Lift,
+  curve: PumpCurve,
+  charge: AirCharge,
+): { readonly time: Duration | null; readonly worst: WorstDemand | null } {
+  const { cutIn, cutOut } = lift.job.controls;
+  const valve = valveOf(lift.job);
+  const open = readOff(lift, curve);
+  const throttled = (pressure: GaugePressure): VolumeFlow =>
+    (valve !== null && pressure > valve.setPressure
+      ? Math.min(open(pressure), valve.minimumFlow)
+      : open(pressure)) as VolumeFlow;
+  if (!(throttled(cutOut) > 0)) return { time: null, worst: null };
+  // The flow steps down at the set pressure, so the filling is summed on either side of it.
+  const set = Math.min(Math.max(valve?.setPressure ?? cutOut, cutIn), cutOut) as GaugePressure;
+  const parts = [
+    ...(set > cutIn
+      ? [tankFillTime({ ...charge, cutIn, cutOut: set, pumpFlowAt: open, demand: 0 as VolumeFlow })]
+      : []),
+    ...(cutOut > set
+      ? [tankFillTime({ ...charge, cutIn: set, cutOut, pumpFlowAt: throttled, demand: 0 as VolumeFlow })]
+      : []),
+  ];
+  const time = parts.reduce((sum, part) => sum + (part.state === "fills" ? part.time : 0), 0) as Duration;
+  const worst = worstDemandOnCurve({ ...charge, cutIn, cutOut, pumpFlowAt: throttled });
+  return { time, worst: worst.state === "cycles" ? worst : null };
+}
+
+/** Pressures at which the operating point is found; between them the flow is read off a smooth line. */
+const READINGS = 16;
+
+/** Flow against pressure from cut-in to cut-out, found at some pressures and interpolated: quadrature asks for thousands. */
+function readOff(lift: Lift, curve: PumpCurve): (pressure: GaugePressure) => VolumeFlow {
+  const { cutIn, cutOut } = lift.job.controls;
+  const x = Array.from({ length: READINGS + 1 }, (_, i) => cutIn + ((cutOut - cutIn) * i) / READINGS);
+  const y = x.map((pressure) => flowAt(lift, curve, pressure as GaugePressure));
+  const line = monotoneCubic(x, y);
+  return (pressure) => Math.max(cubicValue(line, Math.min(Math.max(pressure, cutIn), cutOut)), 0) as VolumeFlow;
+}
+
+function sized({ job }: Lift, precharge: GaugePressure, pumpFlow: VolumeFlow, atmosphere: AbsolutePressure): Volume {
   if (!(pumpFlow > 0)) return SMALL_TANK;
   const { cutIn, cutOut } = job.controls;
   const runTime = job.tank?.leastRunTime ?? USUAL_RUN_TIME;
-  const size = tankSizeForRunTime({ pumpFlow: pumpFlow as never, cutIn, cutOut, precharge, atmosphere, runTime });
+  const size = tankSizeForRunTime({ pumpFlow, cutIn, cutOut, precharge, atmosphere, runTime });
   return size.state === "sized" ? size.volume : SMALL_TANK;
 }
 

@@ -119,6 +119,11 @@ function shown(args: readonly unknown[]): string {
   }).slice(0, 400);
 }
 
+/** Calls kept of each function. */
+const MOST_RECORDED = 2;
+/** The whole job is spoiled some thousand times: longer than a unit test may take. */
+const TIME_LIMIT = 120_000;
+
 /** Good arguments of each function, as the docstring examples call it. */
 const recorded = new Map<string, (readonly unknown[])[]>();
 recordExamples();
@@ -132,7 +137,7 @@ function recordExamples(): void {
     scope[name] = (...args: readonly unknown[]) => {
       const key = `${module}.${name}`;
       const list = recorded.get(key) ?? [];
-      if (list.length < 4) recorded.set(key, [...list, args]);
+      if (list.length < MOST_RECORDED) recorded.set(key, [...list, args]);
       depth.now++;
       return call(...args);
     };
@@ -179,17 +184,21 @@ function withPart(value: unknown, [key, ...rest]: readonly string[], part: unkno
 const MOST_SHOWN = 5;
 
 describe("every public function", () => {
-  test.each(functions.map((f) => [`${f.module}.${f.name}`, f] as const))("%s", (key, { call }) => {
-    const faults: string[] = [];
-    const attempt = (args: readonly unknown[]): void => {
-      const fault = misbehaviour(call, args);
-      if (fault !== undefined && faults.length < MOST_SHOWN) faults.push(`${shown(args)}: ${fault}`);
-    };
-    attempt([]);
-    for (const bad of garbage()) attempt(Array.from({ length: Math.max(call.length, 1) }, () => bad));
-    for (const args of recorded.get(key) ?? []) for (const bad of spoiled(args)) attempt(bad);
-    expect(faults).toEqual([]);
-  });
+  test.each(functions.map((f) => [`${f.module}.${f.name}`, f] as const))(
+    "%s",
+    (key, { call }) => {
+      const faults: string[] = [];
+      const attempt = (args: readonly unknown[]): void => {
+        const fault = misbehaviour(call, args);
+        if (fault !== undefined && faults.length < MOST_SHOWN) faults.push(`${shown(args)}: ${fault}`);
+      };
+      attempt([]);
+      for (const bad of garbage()) attempt(Array.from({ length: Math.max(call.length, 1) }, () => bad));
+      for (const args of recorded.get(key) ?? []) for (const bad of spoiled(args)) attempt(bad);
+      expect(faults).toEqual([]);
+    },
+    TIME_LIMIT,
+  );
 
   test("has an example whose arguments could be recorded", () => {
     expect(functions.map(({ module, name }) => `${module}.${name}`).filter((key) => !recorded.has(key))).toEqual([]);
