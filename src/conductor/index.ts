@@ -103,7 +103,7 @@ export {
   sendingVoltage,
 } from "./run-with-loads.ts";
 export { type ConductorSize, parseConductorSize } from "./size.ts";
-export { type SkinEffectInput, skinEffectFactor } from "./skin-effect.ts";
+export { type ProximityEffectInput, proximityEffect, type SkinEffectInput, skinEffectFactor } from "./skin-effect.ts";
 export {
   type ConductorFound,
   type ConductorNotFound,

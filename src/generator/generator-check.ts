@@ -68,7 +68,7 @@ export interface GeneratorCheckInput {
   readonly generator: Generator;
   /** The motor. */
   readonly motor: GeneratorMotor;
-  /** Conductors from the generator to the motor, in order. 0 to 1000. */
+  /** Conductors from the generator to the motor, in order. 1 to 1000. */
   readonly segments: readonly CircuitSegment[];
   /** Loads already on when the motor starts. 0 to 100. */
   readonly otherLoads?: readonly GeneratorLoad[];

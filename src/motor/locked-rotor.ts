@@ -132,6 +132,8 @@ export function codeLetterOf(input: CodeLetterOfInput): CodeLetterOf {
   requireOneOf("system", system, MOTOR_SYSTEMS);
   const apparent = voltage * lockedRotorCurrent * (system === "three-phase" ? Math.sqrt(3) : 1);
   const kvaPerHorsepower = apparent / 1000 / (power / HORSEPOWER);
-  const letter = CODE_LETTERS.filter((one) => codeLetterRanges[one].low <= kvaPerHorsepower).at(-1);
+  // A value on the edge belongs to the letter that begins there, whatever the rounding of the products.
+  const edge = kvaPerHorsepower * (1 + 1e-12);
+  const letter = CODE_LETTERS.filter((one) => codeLetterRanges[one].low <= edge).at(-1);
   return { codeLetter: letter as CodeLetter, kvaPerHorsepower };
 }
