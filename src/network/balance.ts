@@ -67,20 +67,28 @@ export function prepareNetwork(network: Network): PreparedNetwork {
   const laws: LinkLaw[] = runs.map((run) => runLaw(run, water));
   const ends: number[] = Array.from(runEnds);
   const held: number[] = [0]; // node n is the datum that curve sources draw from
+  const curves = sources.map((source, i) => (source.kind === "curve" ? curveLaw(source, `sources[${i}]`) : undefined));
+  const value: LinkLoss = { loss: 0, slope: 0 };
+  let highest = -Infinity;
+  sources.forEach((source, i) => {
+    curves[i]?.at(0, value);
+    highest = Math.max(highest, source.kind === "fixed head" ? source.head : -value.loss);
+  });
   const outletLink = new Int32Array(outlets.length).fill(-1);
   outlets.forEach((outlet, i) => {
     if (outlet.kind !== "pressure-dependent") return;
+    const opening = junctions[outletJunction[i]!]!.elevation + (outlet.height ?? 0);
     outletLink[i] = laws.length;
     ends.push(outletJunction[i]!, n + held.length);
-    held.push(junctions[outletJunction[i]!]!.elevation + (outlet.height ?? 0));
-    laws.push(outletLaw(outlet.coefficient));
+    held.push(opening);
+    laws.push(outletLaw(outlet.coefficient, Math.max(1, highest - opening)));
   });
   const sourceLink = new Int32Array(sources.length).fill(-1);
-  sources.forEach((source, i) => {
-    if (source.kind !== "curve") return;
+  curves.forEach((law, i) => {
+    if (law === undefined) return;
     sourceLink[i] = laws.length;
     ends.push(n, sourceJunction[i]!);
-    laws.push(curveLaw(source, `sources[${i}]`));
+    laws.push(law);
   });
   const linkEnds = Int32Array.from(ends);
   const solver = flowSolver({ free: n, held: Float64Array.from(held), ends: linkEnds, laws });
@@ -163,7 +171,6 @@ export function prepareNetwork(network: Network): PreparedNetwork {
       }
     }
   };
-  const value: LinkLoss = { loss: 0, slope: 0 };
   /** Head that a link adds at rest: a curve source's shutoff head, 0 for the rest. */
   const driving = (l: number): number => {
     laws[l]!.at(0, value);

@@ -112,10 +112,10 @@ function darcyLaw(
   return { at, usualSlope: usual.loss / usualFlow, oneWay: false };
 }
 
-/** An outlet to the air: h = (Q/c)², and nothing is drawn in. */
-export function outletLaw(coefficient: number): LinkLaw {
+/** An outlet to the air: h = (Q/c)², and nothing is drawn in. The head it may see, m, is where the first step starts. */
+export function outletLaw(coefficient: number, usualHead: number): LinkLaw {
   // Head for flow, not flow for head: the root's endless slope at rest would stop the steps short.
-  return withOneWay(powerLaw(1 / (coefficient * coefficient), 2, 0, coefficient), true);
+  return withOneWay(powerLaw(1 / (coefficient * coefficient), 2, 0, coefficient * Math.sqrt(usualHead)), true);
 }
 
 /** A source whose head falls with flow, seen as a link from the datum that loses what the curve gives. */
