@@ -229,7 +229,8 @@ export interface ApproximateDrops {
  *   system: "single-phase", sourceVoltage: volts(230), current: amperes(10), powerFactor: ratio(0.85),
  *   segments: [{ length: feet(300), ...conductorImpedance({ size: "12 AWG", raceway: "plastic" }) }],
  * });
- * if (compared.state === "carried") inPercent(compared.forms[0]?.error ?? ratio(0)); // ≈ 15
+ * if (compared.state !== "carried") throw new Error(compared.state);
+ * inPercent(compared.forms[0]?.error ?? ratio(0)); // ≈ 15
  * ```
  *
  * @source derived: the terms of the sending-end equation

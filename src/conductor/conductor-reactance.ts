@@ -37,7 +37,7 @@ export interface ConductorReactanceInput {
  *
  * inOhmsPerKilometre(
  *   conductorReactance({ diameter: millimetres(2.05), spacing: millimetres(5), frequency: hertz(60) }),
- * ); // ≈ 0.1384
+ * ); // ≈ 0.1383
  * ```
  *
  * @source derived: inductance of parallel round wires with even current

@@ -54,7 +54,8 @@ export type ConductorTemperature =
  * const warm = conductorTemperature({
  *   current: amperes(10), ampacity: amperes(25), ratedTemperature: celsius(75), ambient: celsius(15),
  * });
- * if (warm.state === "within rating") inCelsius(warm.temperature); // ≈ 20.9
+ * if (warm.state !== "within rating") throw new Error(warm.state);
+ * inCelsius(warm.temperature); // ≈ 20.9
  * ```
  *
  * @source derived: heat balance with resistance linear in temperature

@@ -57,17 +57,18 @@ export type LeastMetal =
  * @returns the pair, or `"none thick enough"`
  * @throws InputError naming the first field that is not in its range
  *
- * @example 150 ft to the wellhead, 300 ft down the well, 10 A, 5 %
+ * @example 150 ft to the wellhead, 300 ft down the well, 10 A, 6 %
  * ```ts
  * import { conductorChoices, leastMetal } from "risingmain/conductor";
  * import { amperes, feet, percent, ratio, volts } from "risingmain/units";
  *
  * const choices = conductorChoices({ insulation: "75 °C" });
  * const pair = leastMetal({
- *   system: "single-phase", sourceVoltage: volts(230), current: amperes(10), powerFactor: ratio(1), dropLimit: percent(5.5),
+ *   system: "single-phase", sourceVoltage: volts(230), current: amperes(10), powerFactor: ratio(1), dropLimit: percent(6),
  *   runs: [{ length: feet(150), choices }, { length: feet(300), choices }],
  * });
- * if (pair.state === "found") pair.choices.map(({ size }) => size); // => ["12 AWG", "10 AWG"]
+ * if (pair.state !== "found") throw new Error(pair.state);
+ * pair.choices.map(({ size }) => size); // => ["12 AWG", "10 AWG"]
  * ```
  *
  * @source derived: search over every pair

@@ -57,7 +57,8 @@ const LONGEST = 1e5;
  *   system: "single-phase", sourceVoltage: volts(230), current: amperes(10), powerFactor: ratio(1),
  *   dropLimit: percent(5), conductor: conductorResistance({ size: "10 AWG" }),
  * });
- * if (reach.state === "limited") inFeet(reach.length); // ≈ 463.7
+ * if (reach.state !== "limited") throw new Error(reach.state);
+ * inFeet(reach.length); // ≈ 463.7
  * ```
  *
  * @source derived: the sending-end equation solved for the length

@@ -107,8 +107,8 @@ export interface RunCollapsed {
  *     { current: amperes(100), powerFactor: ratio(0.8) },
  *   ],
  * });
- * run.voltages[0]; // ≈ 217.0
- * run.sourceVoltage; // ≈ 252.4
+ * run.voltages[0]; // ≈ 217.08
+ * run.sourceVoltage; // ≈ 252.33
  * ```
  *
  * @source derived: Kirchhoff's laws for sine waves
@@ -147,10 +147,9 @@ export function sendingVoltage(input: SendingVoltageInput): RunVoltages {
  *     { current: amperes(20), powerFactor: ratio(1) },
  *   ],
  * });
- * if (run.state === "carried") {
- *   run.voltages[0]; // ≈ 245.35
- *   run.voltages[2]; // ≈ 239.41
- * }
+ * if (run.state !== "carried") throw new Error(run.state);
+ * run.voltages[0]; // ≈ 245.35
+ * run.voltages[2]; // ≈ 239.41
  * ```
  *
  * @source derived: Kirchhoff's laws for sine waves

@@ -31,7 +31,7 @@ export interface SkinEffectInput {
  * import { skinEffectFactor } from "risingmain/conductor";
  * import { hertz, ohmsPerThousandFeet } from "risingmain/units";
  *
- * skinEffectFactor({ resistance: ohmsPerThousandFeet(0.0258), frequency: hertz(60) }); // ≈ 1.0165
+ * skinEffectFactor({ resistance: ohmsPerThousandFeet(0.0258), frequency: hertz(60) }); // ≈ 1.0163
  * ```
  *
  * @source iec-60287-1-1, clause 2.1.2

@@ -105,10 +105,9 @@ export type VoltageDrop = CarriedDrop | CollapsedDrop;
  *     { length: feet(300), ...conductorResistance({ size: "12 AWG" }) },
  *   ],
  * });
- * if (circuit.state === "carried") {
- *   circuit.loadVoltage; // ≈ 214.4
- *   inPercent(circuit.share); // ≈ 6.783
- * }
+ * if (circuit.state !== "carried") throw new Error(circuit.state);
+ * circuit.loadVoltage; // ≈ 214.4
+ * inPercent(circuit.share); // ≈ 6.783
  * ```
  *
  * @source derived: Kirchhoff's laws for sine waves
