@@ -73,8 +73,9 @@ export type StorageNeed =
  *     { duration: hours(2), draw: gpm(8) }, { duration: hours(10), draw: gpm(0) },
  *   ],
  * });
- * need.state === "enough" && inUsGallons(need.storage); // ≈ 720.0
- * need.state === "enough" && inHours(need.refillTime); // ≈ 6.0
+ * if (need.state !== "enough") throw new Error(need.state);
+ * inUsGallons(need.storage); // ≈ 720.0
+ * inHours(need.refillTime); // ≈ 6.0
  * ```
  *
  * @source rippl-1883: the mass curve

@@ -59,8 +59,8 @@ const ROUNDING_SLACK = 1e-9;
  * import { hypochloriteDose } from "risingmain/disinfection";
  * import { mgPerLitre, percent, usGallons } from "risingmain/units";
  *
- * hypochloriteDose({ volume: usGallons(100), target: mgPerLitre(100), availableChlorine: percent(65) }).text;
- * // => "59 g (2.5 oz)"
+ * const dose = hypochloriteDose({ volume: usGallons(100), target: mgPerLitre(100), availableChlorine: percent(65) });
+ * dose.text; // => "59 g (2.5 oz)"
  * ```
  *
  * @source derived: mass balance of chlorine

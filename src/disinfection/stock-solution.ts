@@ -65,8 +65,9 @@ export type StockSolution =
  * import { inGramsPerLitre, mgPerLitre, percent, usGallons } from "risingmain/units";
  *
  * const stock = stockSolution({ volume: usGallons(147), target: mgPerLitre(100), strength: percent(5.25) });
- * stock.state === "made" && stock.measure.text; // => "4 cups 4 fl oz"
- * stock.state === "made" && inGramsPerLitre(stock.strength); // ≈ 1.470
+ * if (stock.state !== "made") throw new Error(stock.state);
+ * stock.measure.text; // => "4 cups 4 fl oz"
+ * inGramsPerLitre(stock.strength); // ≈ 1.470
  * ```
  *
  * @source derived: mass balance of chlorine

@@ -80,7 +80,8 @@ const RECOVERED = 0.9;
  * });
  * log.steadiness; // => "steady"
  * inFeet(log.finalDrawdown); // ≈ 30.05
- * log.timeToRecover !== null && inMinutes(log.timeToRecover); // ≈ 52
+ * if (log.timeToRecover === null) throw new Error("not recovered");
+ * inMinutes(log.timeToRecover); // ≈ 52
  * ```
  *
  * @source derived: definitions of drawdown, specific capacity and recovery

@@ -143,7 +143,7 @@ const DEAD = 1e-6;
  *
  * const supply = voltageTest({ rated: volts(230), atRest: volts(240), underLoad: volts(233), starting: volts(195) });
  * supply.state; // => "within tolerance"
- * supply.dip; // ≈ 0.188
+ * supply.dip ?? 0; // ≈ 0.188
  * supply.dipInside; // => true
  * ```
  *

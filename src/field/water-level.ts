@@ -58,7 +58,8 @@ export type AirLineLevel =
  * import { feet, inFeet, kilogramsPerCubicMetre, psi } from "risingmain/units";
  *
  * const pumping = airLineLevel({ lineLength: feet(180), pressure: psi(4), density: kilogramsPerCubicMetre(999.7) });
- * pumping.state === "read" && inFeet(pumping.level); // ≈ 170.8
+ * if (pumping.state !== "read") throw new Error(pumping.state);
+ * inFeet(pumping.level); // ≈ 170.8
  * ```
  *
  * @source derived: hydrostatic pressure of a column of water

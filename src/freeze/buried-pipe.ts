@@ -71,7 +71,8 @@ export interface BuriedPipe {
  *   axisDepth: feet(4), outsideDiameter: feet(0.5), pipe: celsius(6.34), ground: celsius(-3.66),
  *   conductivity: wattsPerMetreKelvin(1.5),
  * });
- * line.thawed && inFeet(line.thawed.radius); // ≈ 2.44
+ * if (line.thawed === undefined) throw new Error("nothing thawed");
+ * inFeet(line.thawed.radius); // ≈ 2.44
  * ```
  *
  * @source tm-5-852-5, p. 12-20

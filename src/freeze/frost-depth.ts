@@ -123,7 +123,8 @@ export type BerggrenDepth =
  *   conductivity: btuPerHourFootDegreeF(0.8), dryDensity: poundsPerCubicFoot(100), moisture: percent(15),
  *   surfaceIndex: fahrenheitDegreeDays(1000), season: days(120), meanAnnual: fahrenheit(42),
  * });
- * silt.state === "seasonal frost" && inFeet(silt.depth); // ≈ 3.43
+ * if (silt.state !== "seasonal frost") throw new Error(silt.state);
+ * inFeet(silt.depth); // ≈ 3.43
  * ```
  *
  * @source aldrich-paynter-1953, as printed in `wsdot-berggren`

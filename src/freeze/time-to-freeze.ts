@@ -91,8 +91,9 @@ const CAUTIONS: readonly Caution[] = [
  *   insideDiameter: inches(2.067), insulationInside: inches(2.375), insulationOutside: inches(5.375),
  *   conductivity: wattsPerMetreKelvin(0.0433), water: fahrenheit(42), air: fahrenheit(20),
  * });
- * pipe.state === "freezes" && inHours(pipe.toFreezing); // ≈ 4.6
- * pipe.state === "freezes" && inHours(pipe.toSolid); // ≈ 96
+ * if (pipe.state !== "freezes") throw new Error(pipe.state);
+ * inHours(pipe.toFreezing); // ≈ 4.6
+ * inHours(pipe.toSolid); // ≈ 96
  * ```
  *
  * @source ashrae-fundamentals, insulation chapter, as quoted with two printed answers in `warren-freezing`
