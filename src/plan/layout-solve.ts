@@ -3,7 +3,6 @@
  *
  * @module
  */
-import { fittingsLoss } from "../fittings/index.ts";
 import { headOfPressure } from "../head/index.ts";
 import { type Network, type Run, type SolvedNetwork, solveNetwork } from "../network/index.ts";
 import { type PipeSize, wallRoughness } from "../pipe/index.ts";
@@ -12,6 +11,7 @@ import type { Water } from "../water/index.ts";
 import { WELLHEAD } from "./contradictions.ts";
 import type { Job, JobOutlet, JobRun } from "./job.ts";
 import { JobError } from "./job-error.ts";
+import { runFittings } from "./pipes.ts";
 import type { Use } from "./uses.ts";
 
 /** What the layout is made of, sizes settled. */
@@ -78,18 +78,9 @@ export function runId(run: JobRun | undefined, i: number): string {
 
 function networkRun(run: JobRun, i: number, pipe: PipeSize, flow: VolumeFlow, { kinematicViscosity }: Water): Run {
   const { roughness } = wallRoughness(pipe.material);
-  const fittings = (run.fittings ?? []).map(({ kind, count }) => ({ kind: "named", fitting: kind, count }) as const);
   // The coefficients vary little with the flow: those at the flow of all outlets together serve.
   const coefficient =
-    fittings.length === 0
-      ? 0
-      : (fittingsLoss({
-          flow,
-          insideDiameter: pipe.insideDiameter,
-          roughness,
-          viscosity: kinematicViscosity,
-          fittings,
-        }).coefficient ?? 0);
+    run.fittings === undefined ? 0 : (runFittings(pipe, run.fittings, flow, kinematicViscosity).coefficient ?? 0);
   return {
     id: runId(run, i),
     from: run.from,

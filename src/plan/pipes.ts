@@ -4,9 +4,9 @@
  *
  * @module
  */
-import { fittingsLoss } from "../fittings/index.ts";
+import { type FittingsLoss, fittingsLoss } from "../fittings/index.ts";
 import { darcyWeisbachLoss, findPipe, listPipes, type PipeSize, wallRoughness } from "../pipe/index.ts";
-import { InputError, type KinematicViscosity, type Length, type VolumeFlow } from "../units/index.ts";
+import { InputError, type KinematicViscosity, type Length, parseLength, type VolumeFlow } from "../units/index.ts";
 import type { JobFitting } from "./job.ts";
 
 /** A length of one pipe with its fittings. */
@@ -29,8 +29,24 @@ export function runLoss(
   const roughness = wallRoughness(run.pipe.material).roughness;
   const pipe = darcyWeisbachLoss({ flow, insideDiameter, length: run.length, roughness, viscosity }).headLoss;
   if (run.fittings.length === 0) return { pipe, fittings: 0 as Length };
-  const fittings = run.fittings.map(({ kind, count }) => ({ kind: "named", fitting: kind, count }) as const);
-  return { pipe, fittings: fittingsLoss({ flow, insideDiameter, roughness, viscosity, fittings }).headLoss };
+  return { pipe, fittings: runFittings(run.pipe, run.fittings, flow, viscosity).headLoss };
+}
+
+/** Loss of a pipe's fittings, by the nominal size that the published coefficients ask for. */
+export function runFittings(
+  pipe: PipeSize,
+  fittings: readonly JobFitting[],
+  flow: VolumeFlow,
+  viscosity: KinematicViscosity,
+): FittingsLoss {
+  return fittingsLoss({
+    flow,
+    insideDiameter: pipe.insideDiameter,
+    nominalSize: parseLength(pipe.nominal),
+    roughness: wallRoughness(pipe.material).roughness,
+    viscosity,
+    fittings: fittings.map(({ kind, count }) => ({ kind: "named", fitting: kind, count })),
+  });
 }
 
 /** Sizes that nearly every family has; one of them found leads to the rest. */

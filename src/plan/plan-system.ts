@@ -62,7 +62,7 @@ const SEVERITIES: readonly Severity[] = ["stop", "fix", "look", "good"];
  *
  * const { stages, findings } = planSystem(readJob(sampleJob));
  * inGpm(stages.pump.dutyFlow); // ≈ 8.000
- * inFeet(stages.pump.duty.totalDynamicHead); // ≈ 0.0
+ * inFeet(stages.pump.duty.totalDynamicHead); // ≈ 187.2
  * findings.map(({ code }) => code); // => []
  * ```
  */

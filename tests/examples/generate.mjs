@@ -21,7 +21,9 @@ rmSync(OUT, { recursive: true, force: true });
 mkdirSync(OUT, { recursive: true });
 
 let count = 0;
-for (const file of globSync(["src/**/*.ts", "docs/**/*.md", "README.md", "DEVELOPERS.md"], { ignore: ["docs/site/**"] }).sort()) {
+for (const file of globSync(["src/**/*.ts", "docs/**/*.md", "README.md", "DEVELOPERS.md"], {
+  ignore: ["docs/site/**"],
+}).sort()) {
   const text = readFileSync(file, "utf8");
   for (const match of text.matchAll(FENCE)) {
     const [, prefix = "", , info = "", raw = ""] = match;
@@ -48,6 +50,12 @@ function asTest(place, code, runs) {
       continue;
     }
     const note = noteAfter(code, statement);
+    // `if (result.state === "running") result.flow; // ≈ 3.1` narrows the type; the test fails where the state is another.
+    if (note !== undefined && ts.isIfStatement(statement) && ts.isExpressionStatement(statement.thenStatement)) {
+      const subject = statement.thenStatement.expression.getText(source);
+      body += `if (${statement.expression.getText(source)}) {\n${assertion(note, subject)}} else expect.unreachable("another state");\n`;
+      continue;
+    }
     const expression = ts.isExpressionStatement(statement) ? statement.expression.getText(source) : undefined;
     if (note === undefined || expression === undefined) body += `${statement.getText(source)}\n`;
     if (note === undefined) continue;
@@ -69,19 +77,24 @@ function asTest(place, code, runs) {
 /** @param {string} code @param {ts.Statement} statement */
 function noteAfter(code, statement) {
   const ranges = ts.getTrailingCommentRanges(code, statement.end) ?? [];
-  return ranges.map((range) => NOTE.exec(code.slice(range.pos, range.end))).find((found) => found !== null) ?? undefined;
+  return (
+    ranges.map((range) => NOTE.exec(code.slice(range.pos, range.end))).find((found) => found !== null) ?? undefined
+  );
 }
 
 /** @param {ts.Statement} statement @param {ts.SourceFile} source */
 function declaredName(statement, source) {
-  return ts.isVariableStatement(statement) ? statement.declarationList.declarations[0]?.name.getText(source) : undefined;
+  return ts.isVariableStatement(statement)
+    ? statement.declarationList.declarations[0]?.name.getText(source)
+    : undefined;
 }
 
 /** @param {RegExpExecArray} note @param {string} subject */
 function assertion([, kind, wanted = ""], subject) {
   const first = (wanted.split(/\s/)[0] ?? "").replace("−", "-");
   if (kind === "=>") return `expect(${subject}).toStrictEqual(${wanted});\n`;
-  if (kind === "throws") return `await expect((async () => (${subject}))()).rejects.toHaveProperty("name", ${JSON.stringify(first)});\n`;
+  if (kind === "throws")
+    return `await expect((async () => (${subject}))()).rejects.toHaveProperty("name", ${JSON.stringify(first)});\n`;
   const decimals = (/\.(\d+)/.exec(first)?.[1] ?? "").length;
   const exponent = Number(/e(.+)/i.exec(first)?.[1] ?? 0);
   return `near(${subject}, ${first.replace(/,/g, "")}, ${10 ** (exponent - decimals) / 2});\n`;
