@@ -8,14 +8,13 @@
  */
 import { minusLogLess, roughMinusLog } from "./minus-log.ts";
 
-/** (ln 10/2)², and the share by which the double is too high. */
+/** (ln 10/2)², a share of 7.9e-17 too high. */
 export const LN10_HALF_SQUARED = 1.3254745276195996;
-const EXCESS = 7.9e-17;
 /** 2 · 2.51 / ln 10. */
 const B = 2.180158299154324;
 
-/** The largest whole number of 32 bits; beyond this Reynolds number the start takes two more steps. */
-const LARGEST_WHOLE = 2147483647;
+/** Above this a whole number no longer fits 32 bits (2³¹); the start then takes two more steps, from anywhere. */
+const LARGEST_WHOLE = 2e9;
 
 /**
  * Darcy friction factor by Colebrook and White; the caller keeps 2000 ≤ Re ≤ 1e17 and 0 ≤ k ≤ 0.5.
@@ -26,20 +25,19 @@ const LARGEST_WHOLE = 2147483647;
 export function colebrookFactor(reynolds: number, relativeRoughness: number): number {
   const a = relativeRoughness / 3.7;
   const b = B / reynolds;
-  let F = roughStep(reynolds <= LARGEST_WHOLE ? smoothLine(reynolds) : 17, a, b);
-  if (reynolds > LARGEST_WHOLE) F = roughStep(roughStep(F, a, b), a, b);
+  const line = reynolds < LARGEST_WHOLE ? smoothLine(reynolds) : roughStep(roughStep(17, a, b), a, b);
+  const F = roughStep(line, a, b);
   const g = a + b * F;
   const s = minusLogLess(g, F);
   const q = b / (g + b);
   const t = q * s;
-  const u =
-    (s - t) *
-    (1 + t * q * (0.5 + t * (0.5 * q - 0.3333333333333333 + t * (0.25 - q * (0.8333333333333334 - 0.625 * q)))));
+  const u = (s - t) * (1 + t * q * (0.5 + t * (0.5 * q - 0.33333333 + t * (0.25 - q * (0.8333 - 0.625 * q)))));
   // F + u in two parts: one of 24 bits, whose square is exact, and the rest as a share of it.
   const high = Math.fround(F + u);
   const rest = (F - high + u) / high;
   const f = LN10_HALF_SQUARED / (high * high);
-  return f - f * (rest * (2 - 3 * rest) + EXCESS);
+  // 1/(1 + rest)² to second order, and the constant's own excess.
+  return f - f * (rest * (2 - 3 * rest) + 7.9e-17);
 }
 
 /** Slope d ln f / d ln Re of the same equation, from its solution. */

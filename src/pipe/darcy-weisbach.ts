@@ -8,7 +8,7 @@
  */
 import { requireObject, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
 import type { KinematicViscosity, Length, Velocity, VolumeFlow } from "../units/index.ts";
-import { type FrictionRegime, frictionFactor } from "./friction-factor.ts";
+import { type FrictionRegime, frictionOf } from "./friction-factor.ts";
 
 /** Below this Reynolds number nothing moves that could be measured, and 64/Re would overflow. */
 const AT_REST = 1e-9;
@@ -84,34 +84,24 @@ export function darcyWeisbachLoss(input: DarcyWeisbachInput): DarcyWeisbachLoss 
   requireWithin("flow", flow, -1e3, 1e3, "m³/s");
   requireWithin("insideDiameter", D, 1e-4, 100, "m");
   requireWithin("length", L, 0, 1e6, "m");
-  requireWithin("roughness", roughness, 0, D / 2, "m (half the inside diameter)");
+  requireWithin("roughness", roughness, 0, D / 2, "m");
   requireWithin("viscosity", viscosity, 1e-9, 1, "m²/s");
 
-  const V = (4 * flow) / (Math.PI * D * D);
+  const velocityPerFlow = 4 / (Math.PI * D * D);
+  const V = velocityPerFlow * flow;
   const reynolds = (Math.abs(V) * D) / viscosity;
-  if (reynolds < AT_REST) {
-    const slope = (128 * viscosity * L) / (Math.PI * STANDARD_GRAVITY * D ** 4);
-    return {
-      headLoss: (slope * flow) as Length,
-      headLossSlope: slope,
-      velocity: V as Velocity,
-      reynolds,
-      frictionFactor: 0,
-      regime: "at rest",
-      method: "poiseuille-1840",
-      insideRange: true,
-    };
-  }
-  const f = frictionFactor({ reynolds, relativeRoughness: roughness / D });
-  // V·|V| keeps the sign.
-  const headLoss = ((V * Math.abs(V)) / (2 * STANDARD_GRAVITY)) * (L / D) * f.value;
+  const moving = Math.max(reynolds, AT_REST);
+  const f = frictionOf(moving, roughness / D);
+  // f Re stands for f |V|, so that flow near rest has its laminar loss and slope, and 0 · ∞ never comes up.
+  const lossPerVelocity = (f.value * moving * viscosity * L) / (2 * STANDARD_GRAVITY * D * D);
+  const rests = reynolds < AT_REST;
   return {
-    headLoss: headLoss as Length,
-    headLossSlope: (headLoss / flow) * (2 + f.slope),
+    headLoss: (lossPerVelocity * V) as Length,
+    headLossSlope: lossPerVelocity * velocityPerFlow * (2 + f.slope),
     velocity: V as Velocity,
     reynolds,
-    frictionFactor: f.value,
-    regime: f.regime,
+    frictionFactor: rests ? 0 : f.value,
+    regime: rests ? "at rest" : f.regime,
     method: f.method,
     insideRange: f.insideRange,
   };

@@ -7,10 +7,6 @@ import { requireObject, requireWithin } from "../numeric/index.ts";
 import { bridge, LAMINAR_END, onBridge, TURBULENT_START } from "./bridge.ts";
 import { colebrookFactor, colebrookSlope } from "./colebrook.ts";
 
-/** Highest Reynolds number and relative roughness that the Moody chart of Colebrook's equation shows. */
-const CHART_REYNOLDS = 1e8;
-const CHART_ROUGHNESS = 0.05;
-
 /** The law that gave a friction factor. */
 export type FrictionRegime = "laminar" | "transition" | "turbulent";
 
@@ -65,19 +61,28 @@ export function frictionFactor(input: FrictionFactorInput): FrictionFactor {
   const { reynolds, relativeRoughness } = input;
   requireWithin("reynolds", reynolds, 1e-9, 1e17, "");
   requireWithin("relativeRoughness", relativeRoughness, 0, 0.5, "");
-  if (reynolds <= LAMINAR_END) {
-    return { value: 64 / reynolds, slope: -1, regime: "laminar", method: "poiseuille-1840", insideRange: true };
+  return frictionOf(reynolds, relativeRoughness);
+}
+
+/** The same without the gate, for callers whose own gates keep inside it. */
+export function frictionOf(reynolds: number, relativeRoughness: number): FrictionFactor {
+  let value = 64 / reynolds;
+  let slope = -1;
+  let regime: FrictionRegime = "laminar";
+  let method: FrictionFactor["method"] = "poiseuille-1840";
+  let insideRange = true;
+  if (reynolds >= TURBULENT_START) {
+    value = colebrookFactor(reynolds, relativeRoughness);
+    slope = colebrookSlope(reynolds, relativeRoughness, value);
+    regime = "turbulent";
+    method = "colebrook-1939";
+    // The chart of Colebrook's equation (`moody-1944`) ends here.
+    insideRange = reynolds <= 1e8 && relativeRoughness <= 0.05;
+  } else if (reynolds > LAMINAR_END) {
+    [value, slope] = onBridge(bridge(relativeRoughness), reynolds);
+    regime = "transition";
+    method = "derived";
+    insideRange = false;
   }
-  if (reynolds < TURBULENT_START) {
-    const { value, slope } = onBridge(bridge(relativeRoughness), reynolds);
-    return { value, slope, regime: "transition", method: "derived", insideRange: false };
-  }
-  const value = colebrookFactor(reynolds, relativeRoughness);
-  return {
-    value,
-    slope: colebrookSlope(reynolds, relativeRoughness, value),
-    regime: "turbulent",
-    method: "colebrook-1939",
-    insideRange: reynolds <= CHART_REYNOLDS && relativeRoughness <= CHART_ROUGHNESS,
-  };
+  return { value, slope, regime, method, insideRange };
 }
