@@ -19,7 +19,13 @@ export interface PublishedDailyUse {
 /**
  * Daily uses that published tables and rules give, US gallons a day.
  *
- * @source see each row
+ * @source penn-state-water-planning
+ * @source renewable-energy-2017, table 1
+ * @source broz-g1801, table 1
+ * @source tm-5-813-7, 1-4
+ * @source new-york-fact-sheet-2
+ * @source wac-246-290-221, (4)
+ * @source unh-livestock-water
  */
 export const publishedDailyUses: readonly PublishedDailyUse[] = [
   { use: "person", low: 50, high: 100, source: "penn-state-water-planning" },
@@ -51,7 +57,12 @@ export interface PublishedFlow {
 /**
  * Flows that published tables and rules give, US gpm.
  *
- * @source see each row
+ * @source broz-g1801, first page and table 1
+ * @source h2ouse-outdoor
+ * @source mwps-14-1979; recalled
+ * @source tm-5-813-7, 1-3
+ * @source new-york-fact-sheet-2
+ * @source texas-290-45, (b)(1)(D)
  */
 export const publishedFlows: readonly PublishedFlow[] = [
   { use: "outside hose faucet", low: 5, high: 5, source: "broz-g1801" },

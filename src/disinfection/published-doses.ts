@@ -28,7 +28,13 @@ export interface PublishedDose {
 /**
  * Published doses and stand times for the disinfection of wells.
  *
- * @source see each row
+ * @source navfac-mil-hdbk-1164, p. 26
+ * @source davis-2010, p. 4-13
+ * @source alberta-agdex-716-a10, table 1
+ * @source state-disinfecting-fact-sheet
+ * @source maryland-well-disinfection, D
+ * @source san-bernardino-13-24
+ * @source water-systems-council-disinfection
  */
 export const publishedDoses: readonly PublishedDose[] = [
   { source: "navfac-mil-hdbk-1164", use: "well", dose: 100, standHours: 24 },

@@ -43,8 +43,9 @@ export interface SurfaceIndex {
  * The freezing index of the ground's surface from that of the air.
  *
  * @remarks
- * F_s = n F. Snow that stays, grass and trees keep the ground warm; a drive cleared of snow is the cold case, for which take
- * bare soil's factor or 0.9 (shaded). The factors scatter by a fifth from site to site.
+ * F_s = n F. The factor of snow is that of its own upper face; the warmth it keeps in below is not in it. Grass and trees keep the
+ * ground warm; a drive cleared of snow is the cold case, for which take bare soil's factor, or 0.9 where it is shaded. The factors
+ * scatter by a fifth from site to site.
  *
  * @param input - the air's index and the surface; each field says its unit and range
  * @returns the surface's index and the factors
