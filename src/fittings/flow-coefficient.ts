@@ -1,19 +1,19 @@
 /**
- * Flow coefficients of valves, Kv and Cv, and what follows from one: loss, flow, the resistance coefficient.
+ * Flow coefficients of valves, Kv and Cv: one from the other, and loss and flow from one.
  *
  * @module
  */
 import { requireObject, requireWithin } from "../numeric/index.ts";
-import type { Length, PressureDifference, VolumeFlow } from "../units/index.ts";
+import type { PressureDifference, VolumeFlow } from "../units/index.ts";
 
 /** Cubic metres an hour in m³/s, and the bar in Pa: the units Kv is defined with. */
-const PER_HOUR = 1 / 3600;
-const BAR = 1e5;
+export const PER_HOUR: number = 1 / 3600;
+export const BAR: number = 1e5;
 /** US gallons a minute in m³/s, and the psi in Pa: the units Cv is defined with (`nist-sp811`). */
 const GPM = 231 * 0.0254 ** 3 * (1 / 60);
 const PSI = (0.45359237 * 9.80665) / 0.0254 ** 2;
-/** Kv of a valve whose Cv is 1. */
-const KV_OF_CV = (GPM / PER_HOUR) * Math.sqrt(BAR / PSI);
+/** Square of the Kv of a valve whose Cv is 1. */
+const KV_OF_CV_SQUARED = (GPM / PER_HOUR) ** 2 * (BAR / PSI);
 
 /** Density of water at 15 °C, kg/m³, to which relative density refers (`iec-60534-2-1`). */
 export const REFERENCE_DENSITY = 999.1;
@@ -40,7 +40,7 @@ export const REFERENCE_DENSITY = 999.1;
  */
 export function kvOfCv(Cv: number): number {
   requireWithin("Cv", Cv, 1e-9, 1e9, "gpm/psi^0.5");
-  return Cv * KV_OF_CV;
+  return Cv * Math.sqrt(KV_OF_CV_SQUARED);
 }
 
 /**
@@ -61,7 +61,7 @@ export function kvOfCv(Cv: number): number {
  */
 export function cvOfKv(Kv: number): number {
   requireWithin("Kv", Kv, 1e-9, 1e9, "m³/h/bar^0.5");
-  return Kv / KV_OF_CV;
+  return Kv / Math.sqrt(KV_OF_CV_SQUARED);
 }
 
 /** A valve of known Kv and the flow through it. */
@@ -143,81 +143,4 @@ export function valveFlow(input: ValveFlowInput): VolumeFlow {
   requireWithin("relativeDensity", relativeDensity, 0.1, 20, "");
   const flow = Kv * PER_HOUR * Math.sqrt(Math.abs(pressureLoss) / (BAR * relativeDensity));
   return (pressureLoss < 0 ? -flow : flow) as VolumeFlow;
-}
-
-/** A Kv and the pipe whose velocity head a coefficient refers to. */
-export interface CoefficientOfKvInput {
-  /** Flow coefficient, m³/h/bar^0.5. 1e-9 to 1e9. */
-  readonly Kv: number;
-  /** Inside diameter of the pipe. 0.0001 to 100 m. */
-  readonly insideDiameter: Length;
-}
-
-/**
- * Resistance coefficient of a valve from its Kv.
- *
- * @remarks
- * K = 2 ΔP A² / (ρ Q²) with Q = Kv at ΔP = 1 bar; K = 1.6e9 d⁴ / Kv² with d in m. On the velocity head in the pipe.
- *
- * @param input - Kv and bore; each field says its unit and the values it takes
- * @returns K, above 0
- * @throws {@link units.InputError} naming the first field that is not a number in its range
- *
- * @example A valve of 500 m³/h in a bore of 154 mm
- * ```ts
- * import { coefficientOfKv } from "risingmain/fittings";
- * import { millimetres } from "risingmain/units";
- *
- * coefficientOfKv({ Kv: 500, insideDiameter: millimetres(154) }); // ≈ 3.60
- * ```
- *
- * @source iec-60534-2-1: the definition of Kv
- */
-export function coefficientOfKv(input: CoefficientOfKvInput): number {
-  requireObject("input", input);
-  const { Kv, insideDiameter } = input;
-  requireWithin("Kv", Kv, 1e-9, 1e9, "m³/h/bar^0.5");
-  return twoPressureHeads(insideDiameter) / (Kv * PER_HOUR) ** 2;
-}
-
-/** A resistance coefficient and the pipe it refers to. */
-export interface KvOfCoefficientInput {
-  /** Resistance coefficient on the velocity head in the pipe. 1e-9 to 1e12. */
-  readonly coefficient: number;
-  /** Inside diameter of the pipe. 0.0001 to 100 m. */
-  readonly insideDiameter: Length;
-}
-
-/**
- * Kv of a fitting from its resistance coefficient; undoes {@link coefficientOfKv}.
- *
- * @remarks
- * Kv = 3600 A √(2 · 1 bar / (ρ K))
- *
- * @param input - coefficient and bore; each field says its unit and the values it takes
- * @returns Kv, m³/h/bar^0.5
- * @throws {@link units.InputError} naming the first field that is not a number in its range
- *
- * @example
- * ```ts
- * import { kvOfCoefficient } from "risingmain/fittings";
- * import { millimetres } from "risingmain/units";
- *
- * kvOfCoefficient({ coefficient: 2.475, insideDiameter: millimetres(97.2) }); // ≈ 240
- * ```
- *
- * @source iec-60534-2-1: the definition of Kv
- */
-export function kvOfCoefficient(input: KvOfCoefficientInput): number {
-  requireObject("input", input);
-  const { coefficient, insideDiameter } = input;
-  requireWithin("coefficient", coefficient, 1e-9, 1e12, "");
-  return Math.sqrt(twoPressureHeads(insideDiameter) / coefficient) / PER_HOUR;
-}
-
-/** 2 A² · 1 bar / ρ: the square of the flow that a coefficient of 1 passes at a loss of 1 bar. */
-function twoPressureHeads(insideDiameter: number): number {
-  requireWithin("insideDiameter", insideDiameter, 1e-4, 100, "m");
-  const area = (Math.PI / 4) * insideDiameter ** 2;
-  return (2 * area * area * BAR) / REFERENCE_DENSITY;
 }

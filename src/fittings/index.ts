@@ -10,6 +10,12 @@ export {
   type CheckValveMinimumInput,
   checkValveMinimumFlow,
 } from "./check-valve-minimum.ts";
+export {
+  type CoefficientOfKvInput,
+  coefficientOfKv,
+  type KvOfCoefficientInput,
+  kvOfCoefficient,
+} from "./coefficient-of-kv.ts";
 export { type ConstrictionFlowInput, constrictionFlow } from "./constriction-meter.ts";
 export { type EntranceInput, entranceCoefficient, exitCoefficient } from "./entrance.ts";
 export {
@@ -29,11 +35,7 @@ export { screwedFittingLengths } from "./equivalent-lengths/screwed-fittings.ts"
 export { steelPipeLengths } from "./equivalent-lengths/steel-pipe.ts";
 export { type FittingPart, type FittingsLoss, type FittingsLossInput, fittingsLoss } from "./fittings-loss.ts";
 export {
-  type CoefficientOfKvInput,
-  coefficientOfKv,
   cvOfKv,
-  type KvOfCoefficientInput,
-  kvOfCoefficient,
   kvOfCv,
   type ValveFlowInput,
   type ValveLossInput,

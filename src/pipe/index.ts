@@ -54,6 +54,7 @@ export {
   type RoughnessForHeadLossInput,
   roughnessForHeadLoss,
 } from "./measured-loss.ts";
+export { type MetalPipeInput, metalPipeWorkingPressure } from "./metal-pipe.ts";
 export { type MultipleOutletFactor, type MultipleOutletInput, multipleOutletFactor } from "./multiple-outlets.ts";
 export { type ParallelFlow, parallelFlow, parallelLoss } from "./parallel.ts";
 export { boreArea, type PipeMassInput, type PipeVolumeInput, pipeMass, pipeVolume } from "./pipe-contents.ts";
@@ -73,8 +74,6 @@ export type {
 export {
   type DimensionRatioInput,
   type InsideDimensionRatioInput,
-  type MetalPipeInput,
-  metalPipeWorkingPressure,
   type PlasticWallInput,
   pressureRatingOfInsideRatio,
   pressureRatingOfRatio,

@@ -164,6 +164,33 @@ describe("changes of bore", () => {
     );
   });
 
+  test("a narrow port loses the same head reckoned in the pipe as in the port", () => {
+    fc.assert(
+      fc.property(change, within(0, Math.PI), within(0, 10), flow, (bores, angle, portCoefficient, q) => {
+        const taper = { ...bores, angle };
+        const inPort = portCoefficient + gradualContraction(taper) + gradualExpansion(taper);
+        const inPipe = reducedPortCoefficient({ ...taper, portCoefficient });
+        fc.pre(inPipe < 1e9);
+        const port = minorLoss({ coefficient: inPort, flow: q, insideDiameter: bores.smallDiameter });
+        near(minorLoss({ coefficient: inPipe, flow: q, insideDiameter: bores.largeDiameter }), port);
+      }),
+    );
+  });
+
+  // The printed table of the handbook, recalled; halfway between two of its lines the mean of them.
+  test.each([
+    [0, 0.5],
+    [0.02, 0.28],
+    [0.03, 0.26],
+    [0.04, 0.24],
+    [0.06, 0.15],
+    [0.1, 0.09],
+    [0.15, 0.04],
+    [3, 0.04],
+  ])("a mouth rounded to %f of the bore has %f", (rounding, coefficient) => {
+    expect(entranceCoefficient({ mouth: "flush", rounding })).toBeCloseTo(coefficient, 12);
+  });
+
   test("a rounder mouth loses less", () => {
     fc.assert(
       fc.property(within(0, 0.3), within(0, 0.3), (a, b) => {
@@ -191,6 +218,31 @@ describe("insert fittings", () => {
         expect(of(a, "elbow 90").coefficient).toBeGreaterThan(of(a).coefficient ?? Infinity);
         const parts = (narrow.contraction + (narrow.friction ?? 0) + (narrow.turn ?? 0) + narrow.expansion) as number;
         near(parts, narrow.coefficient ?? Number.NaN);
+      }),
+    );
+  });
+
+  test("a coupling loses what its narrowing, its bore and its widening lose one after another", () => {
+    fc.assert(
+      fc.property(within(0.012, 0.06), within(0.3, 0.99), flow, (D, share, q) => {
+        const insideDiameter = D as Length;
+        const bore = (share * D) as Length;
+        const insert = insertFittingCoefficient({ form: "coupling", flow: q, insideDiameter, bore, viscosity });
+        const bores = { smallDiameter: bore, largeDiameter: insideDiameter };
+        const ends = minorLoss({
+          coefficient: suddenContraction(bores) + suddenExpansion(bores),
+          flow: q,
+          insideDiameter: bore,
+        });
+        const along = darcyWeisbachLoss({
+          flow: q,
+          insideDiameter: bore,
+          length: (3 * bore) as Length,
+          roughness: 0 as Length,
+          viscosity,
+        });
+        const loss = minorLoss({ coefficient: insert.coefficient ?? Number.NaN, flow: q, insideDiameter });
+        near(loss, ends + along.headLoss, 1e-11);
       }),
     );
   });
