@@ -65,12 +65,13 @@ export function gradeLines(input: GradeLinesInput): GradeLines {
   const crests = highPoints(given);
   let energy = first.elevation + startPressure / weight + velocityHead(first);
   let still: number = staticGrade ?? energy;
+  let tallest = Math.abs(energy);
   const stations = given.map((station, i): GradeStation => {
     energy += station.pumpHead - station.headLoss;
     still += station.shutoffHead;
     const grade = energy - velocityHead(station);
     const pressure = weight * (grade - station.elevation);
-    const rounding = ROUNDING * weight * (Math.abs(grade) + Math.abs(station.elevation));
+    tallest = Math.max(tallest, Math.abs(energy), Math.abs(station.elevation));
     return {
       name: station.name,
       distance: station.distance as Length,
@@ -80,7 +81,7 @@ export function gradeLines(input: GradeLinesInput): GradeLines {
       pressure: pressure as GaugePressure,
       staticPressure: (weight * (still - station.elevation)) as GaugePressure,
       highPoint: crests[i] === true,
-      state: stateAt(pressure + rounding, leastPressure, vapourPressure - atmosphere),
+      state: stateAt(pressure + ROUNDING * weight * tallest, leastPressure, vapourPressure - atmosphere),
     };
   });
 
@@ -95,7 +96,7 @@ export function gradeLines(input: GradeLinesInput): GradeLines {
 /** From good to bad. */
 const STATES: readonly GradeState[] = ["full", "below limit", "siphon", "column separation"];
 
-/** Heights agree to a billionth: an open end computed as −1e-12 Pa is not a siphon. */
+/** Share of the tallest height so far that rounding may take: an open end computed as −1e-12 Pa is not a siphon. */
 const ROUNDING = 1e-9;
 
 function stateAt(pressure: number, leastPressure: number, vapourGauge: number): GradeState {

@@ -57,6 +57,24 @@ describe("wave speed", () => {
     );
   });
 
+  test("thick-wall theory is Lamé's thick cylinder, for each support", () => {
+    fc.assert(
+      fc.property(walls, (wall) => {
+        const { insideDiameter: D, thickness: e, elasticModulus: E, poissonRatio: mu, support } = wall;
+        const [inner, outer] = [(D / 2) ** 2, (D / 2 + e) ** 2];
+        // Strain of the bore by unit pressure, 2 u/r: free lengthwise; held lengthwise; pulled by the pressure on an end.
+        const free = (2 / E) * ((outer + inner) / (outer - inner) + mu);
+        const heldStill = ((2 * (1 + mu)) / E) * (((1 - 2 * mu) * inner + outer) / (outer - inner));
+        const pulled = free - ((2 * mu) / E) * (inner / (outer - inner));
+        const give = { "expansion joints": free, "anchored throughout": heldStill, "anchored upstream": pulled }[
+          support
+        ];
+        const expected = 1 / Math.sqrt(water.density * (1 / water.bulkModulus + give));
+        close(waveSpeed({ ...water, wall: { ...wall, theory: "thick" } }).waveSpeed, expected, 1e-12);
+      }),
+    );
+  });
+
   test("depends on the ratio of bore to wall only, and on the ratio of the moduli times that of sound", () => {
     fc.assert(
       fc.property(walls, number(0.1, 10), (wall, scale) => {
@@ -226,6 +244,16 @@ describe("stopping the water", () => {
     expect(stop(0.5).state).toBe("column holds");
     expect(stop(1).state).toBe("column separates");
     expect(stop(1).lowestHead).toBe(-10);
+    // Friction lifts the head the fall begins from, not the height the wave comes back to.
+    const rubbed = pumpStopSurge({
+      velocity: 0.5 as Velocity,
+      waveSpeed: 1000 as Velocity,
+      staticHead: 80 as Length,
+      frictionHead: 5 as Length,
+      vapourHead: -10 as Length,
+    });
+    close(rubbed.highestHead, stop(0.5).highestHead);
+    close(rubbed.lowestHead, stop(0.5).lowestHead + 5);
   });
 });
 

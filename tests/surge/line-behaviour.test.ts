@@ -274,13 +274,31 @@ describe("a pump that stops", () => {
 
   test("a tank run empty gives no more, and fills again", () => {
     const small = { ...tank, volume: 0.002 as Volume, precharge: 850_000 as GaugePressure };
-    const surge = follow({ pipes: [main], start: { ...pump, airTank: small }, end: held(90), duration: seconds(30) });
+    const surge = follow({
+      pipes: [main],
+      start: { ...pump, airTank: small },
+      end: held(90),
+      duration: seconds(10),
+      reaches: 400,
+      probes: [0 as Length],
+    });
     expect(surge.airTanks[0]?.leastWater).toBe(0);
     // Filled slowly and emptied fast, the air ends colder, and lower, than the precharge: by (p₀/p)^(n − 1).
     const precharge = 850_000 + water.atmosphere;
     const full = 1000 * STANDARD_GRAVITY * (surge.envelope[0]?.startHead ?? 0) + water.atmosphere;
     expect(surge.airTanks[0]?.lowestPressure).toBeCloseTo(precharge * (precharge / full) ** 0.2 - water.atmosphere, 3);
     expect(surge.airTanks[0]?.mostWater).toBeGreaterThan(0);
+    // Empty behind a shut check valve: nothing enters the line, step after step.
+    const { flows } = only(surge);
+    expect(flows.some((flow, i) => flow === 0 && flows[i + 1] === 0 && flows[i + 2] === 0)).toBe(true);
+    // Until then the line drew what the tank held, all of it.
+    const shut = Math.round((surge.checkValve?.time ?? 0) / surge.timeStep);
+    const empty = flows.indexOf(0);
+    let drawn = 0;
+    for (let i = shut; i <= empty; i++) drawn += (((flows[i - 1] ?? 0) + (flows[i] ?? 0)) / 2) * surge.timeStep;
+    expect(empty).toBeGreaterThan(shut);
+    // One step's flow is 0.9 % of it; the first and last steps are part steps.
+    expect(Math.abs(drawn / (small.volume * (1 - precharge / full)) - 1)).toBeLessThan(0.009);
   });
 });
 

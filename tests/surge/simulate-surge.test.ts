@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
-import { joukowsky } from "risingmain/surge";
-import type { Duration, Length, Velocity, VolumeFlow } from "risingmain/units";
+import { type AirTank, joukowsky, type PumpEnd } from "risingmain/surge";
+import type { Duration, GaugePressure, Length, Velocity, Volume, VolumeFlow } from "risingmain/units";
 import { describe, expect, test } from "vitest";
 import { area, BOILING, flows, follow, held, nodes, only, pipe, STANDARD_GRAVITY, stopAtOnce, water } from "./lines.ts";
 
@@ -204,5 +204,104 @@ describe("against other methods", () => {
     expect(largest / (4 * u * area(D) * echo)).toBeCloseTo(1, 6);
     // The echo that meets the closing cavity would make it −5u: stopping that stands 5u above boiling, which is 4u above H.
     expect(surge.envelope[0]?.highestHead).toBeCloseTo(H + (4 * u * a) / STANDARD_GRAVITY, 6);
+  });
+
+  test("the cavity closes in the step its volume is used up", () => {
+    // From 4.2u: 3.2u, 1.2u, −0.8u, −2.8u leave 0.8 echoes' worth; −4.8u uses it up a sixth of an echo later, at step 166.7.
+    const [L, D, a, H] = [500, 0.1, 1000, 20];
+    const u = (STANDARD_GRAVITY * (H - BOILING)) / a;
+    const surge = follow({
+      pipes: [pipe(L, D, a)],
+      start: stopAtOnce(4.2 * u * area(D)),
+      end: held(H),
+      duration: seconds(4.5 * ((2 * L) / a)),
+      reaches: 20,
+      probes: at(0),
+    });
+    const boils = only(surge).heads.map((head) => head < BOILING + 1e-9);
+    expect(boils.indexOf(true)).toBe(1);
+    expect(boils.indexOf(false, 1)).toBe(167);
+  });
+
+  test("a cavity on a crest just past the stop grows as one at the stop does", () => {
+    const [L, D, a, H, reaches] = [500, 0.1, 1000, 20, 200];
+    const u = (STANDARD_GRAVITY * (H - BOILING)) / a;
+    const crest = L / reaches;
+    // Only the crest stands at the height of the boiling head reckoned with; the stop lies too low to boil.
+    const surge = follow({
+      pipes: [
+        { ...pipe(crest, D, a), endElevation: 0 as Length },
+        { ...pipe(L - crest, D, a), endElevation: -30 as Length },
+      ],
+      startElevation: -200 as Length,
+      start: stopAtOnce(4 * u * area(D)),
+      end: held(H),
+      duration: seconds(3 * ((2 * L) / a)),
+      reaches,
+    });
+    const largest = surge.columnSeparation?.largestCavity ?? 0;
+    expect(surge.columnSeparation?.distance).toBeCloseTo(crest, 9);
+    expect(Math.abs(largest / (4 * u * area(D) * ((2 * L) / a)) - 1)).toBeLessThan(0.02);
+  });
+
+  test("a tank that can give little takes off the cavity beside it what it gives", () => {
+    const [L, D, a, H] = [500, 0.1, 1000, 20];
+    const u = (STANDARD_GRAVITY * (H - BOILING)) / a;
+    const echo = (2 * L) / a;
+    const [bore, K] = [0.004, 50];
+    const largest = (airTank?: AirTank): number =>
+      follow({
+        pipes: [pipe(L, D, a)],
+        start: { ...stopAtOnce(4 * u * area(D)), ...(airTank && { airTank }) },
+        end: held(H),
+        duration: seconds(3 * echo),
+        reaches: 20,
+      }).columnSeparation?.largestCavity ?? 0;
+    // So large that its pressure, that of the head at the start, hardly falls.
+    const airTank: AirTank = {
+      volume: 1000 as Volume,
+      precharge: 0 as GaugePressure,
+      exponent: 1,
+      connectionDiameter: bore as Length,
+      connectionLoss: K,
+    };
+    const given = area(bore) * Math.sqrt((2 * STANDARD_GRAVITY * (H - BOILING)) / K) * 2 * echo;
+    expect(given / largest()).toBeGreaterThan(0.001);
+    expect(Math.abs((largest() - largest(airTank)) / given - 1)).toBeLessThan(0.03);
+  });
+
+  test("a pump runs down to half its speed in the time given, and its flow with it", () => {
+    // No lift and a short pipe: head goes as flow squared everywhere, so the flow is in proportion to the speed.
+    const start: PumpEnd = {
+      kind: "pump",
+      sourceHead: 0 as Length,
+      shutoffHead: 60 as Length,
+      ratedFlow: 0.001 as VolumeFlow,
+      ratedHead: 40 as Length,
+      stopTime: seconds(1),
+      halfSpeedTime: seconds(20),
+      checkValveDelay: seconds(0),
+    };
+    const openings = [{ time: seconds(0), opening: 1 }];
+    const end = {
+      kind: "valve",
+      outletHead: 0 as Length,
+      ratedFlow: 0.001 as VolumeFlow,
+      ratedHeadLoss: 40 as Length,
+      openings,
+    } as const;
+    const surge = follow({
+      pipes: [pipe(0.5, 0.05, 300)],
+      start,
+      end,
+      duration: seconds(61.5),
+      reaches: 1,
+      probes: at(0),
+    });
+    const { flows: Q } = only(surge);
+    const flowAt = (time: number): number => Q[Math.round(time / surge.timeStep)] ?? 0;
+    expect(flowAt(0.5) / surge.startFlow).toBeCloseTo(1, 9);
+    expect(flowAt(21) / surge.startFlow).toBeCloseTo(1 / 2, 3);
+    expect(flowAt(61) / surge.startFlow).toBeCloseTo(1 / 4, 3);
   });
 });
