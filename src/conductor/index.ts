@@ -106,7 +106,9 @@ export { type ConductorSize, parseConductorSize } from "./size.ts";
 export { type ProximityEffectInput, proximityEffect, type SkinEffectInput, skinEffectFactor } from "./skin-effect.ts";
 export {
   type ConductorFound,
+  type ConductorLimit,
   type ConductorNotFound,
+  type ConductorStart,
   type SmallestConductorInput,
   smallestConductor,
 } from "./smallest-conductor.ts";

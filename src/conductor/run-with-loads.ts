@@ -107,7 +107,7 @@ export interface RunCollapsed {
  *     { current: amperes(100), powerFactor: ratio(0.8) },
  *   ],
  * });
- * run.voltages[0]; // ≈ 217.08
+ * run.voltages.map((voltage) => Math.round(voltage * 10) / 10); // => [217.1, 200]
  * run.sourceVoltage; // ≈ 252.33
  * ```
  *
@@ -148,8 +148,7 @@ export function sendingVoltage(input: SendingVoltageInput): RunVoltages {
  *   ],
  * });
  * if (run.state !== "carried") throw new Error(run.state);
- * run.voltages[0]; // ≈ 245.35
- * run.voltages[2]; // ≈ 239.41
+ * run.voltages.map((voltage) => Math.round(voltage * 100) / 100); // => [245.35, 240.73, 239.41]
  * ```
  *
  * @source derived: Kirchhoff's laws for sine waves

@@ -4,9 +4,10 @@
  * @module
  */
 import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
-import { type Current, InputError, type Length, type Ratio } from "../units/index.ts";
+import { type Current, InputError, type Length, type Ratio, type Voltage } from "../units/index.ts";
 import type { CircuitSegment } from "./circuit.ts";
 import type { ConductorChoice } from "./conductor-choices.ts";
+import { lockedRotorDrop } from "./locked-rotor-drop.ts";
 import { type VoltageDrop, type VoltageDropInput, voltageDrop } from "./voltage-drop.ts";
 
 /** A run to be sized, and what must be kept. */
@@ -21,7 +22,24 @@ export interface SmallestConductorInput extends Omit<VoltageDropInput, "segments
   readonly ampacityNeeded?: Current;
   /** Segments of the circuit that are already settled; they take their part of the drop. 0 to 999. */
   readonly settled?: readonly CircuitSegment[];
+  /** A motor that must start at the end of the run; no check of the start where left out. */
+  readonly start?: ConductorStart;
 }
+
+/** The start of a motor, as a limit on the conductors. */
+export interface ConductorStart {
+  /** Line current of the motor standing still at its rated voltage. 0.01 to 10 000 A. */
+  readonly lockedRotorCurrent: Current;
+  /** Power factor of the motor standing still, lagging. 0 to 1. */
+  readonly lockedRotorPowerFactor: Ratio;
+  /** Rated voltage of the motor. 0.1 to 1000 V. */
+  readonly ratedVoltage: Voltage;
+  /** Least voltage at the motor in the first moment, as a share of its rated voltage. 0.1 to 1. */
+  readonly leastVoltage: Ratio;
+}
+
+/** What a size can fail by. */
+export type ConductorLimit = "voltage drop" | "starting voltage" | "ampacity";
 
 /** A size was found. */
 export interface ConductorFound {
@@ -29,7 +47,7 @@ export interface ConductorFound {
   /** The size. */
   readonly choice: ConductorChoice;
   /** What asked for it: the next thinner size fails by this, or there is no thinner one on offer. */
-  readonly governedBy: "voltage drop" | "ampacity" | "thinnest on offer";
+  readonly governedBy: ConductorLimit | "thinnest on offer";
   /** The whole circuit with it; the run that was sized is its last segment. */
   readonly drop: VoltageDrop;
 }
@@ -38,7 +56,7 @@ export interface ConductorFound {
 export interface ConductorNotFound {
   readonly state: "none thick enough";
   /** What the thickest size fails by. */
-  readonly governedBy: "voltage drop" | "ampacity";
+  readonly governedBy: ConductorLimit;
   /** The thickest size. */
   readonly choice: ConductorChoice;
   /** The whole circuit with the thickest size. */
@@ -49,7 +67,8 @@ export interface ConductorNotFound {
  * The thinnest conductor on offer that keeps the drop within a limit and can carry the current.
  *
  * @remarks
- * Sizes are tried from thin to thick; each must pass {@link voltageDrop} and the ampacity asked for. 3 % on a branch
+ * Sizes are tried from thin to thick; each must pass {@link voltageDrop}, the start where one is given
+ * ({@link lockedRotorDrop}), and the ampacity asked for. 3 % on a branch
  * circuit and 5 % in all are recommendations of the code, not limits. Where the first segment is fixed, pass it as `settled`.
  *
  * @param input - the run, the limits and the sizes; each field says its unit and the values it takes
@@ -73,37 +92,62 @@ export interface ConductorNotFound {
  */
 export function smallestConductor(input: SmallestConductorInput): ConductorFound | ConductorNotFound {
   requireObject("input", input);
-  const { choices, length, dropLimit, settled = [], ampacityNeeded = input.current } = input;
+  const { choices, length, dropLimit, settled = [], ampacityNeeded = input.current, start } = input;
   requireWithin("length", length, 0, 1e5, "m");
   if (!(typeof dropLimit === "number" && dropLimit > 0 && dropLimit < 1)) {
     throw new InputError("dropLimit", dropLimit, "a share above 0 and below 1, such as 0.05 for 5 %");
   }
   requireList("settled", settled, 0, 999);
   requireWithin("ampacityNeeded", ampacityNeeded, 0, 1e5, "A");
+  if (start !== undefined) {
+    requireObject("start", start);
+    requireWithin("start.leastVoltage", start.leastVoltage, 0.1, 1, "as a ratio");
+  }
   const offered = readChoices(choices);
 
   const tried = offered.map((choice) => {
     const { resistance, reactance } = choice;
     const segment: CircuitSegment = { length, resistance, ...(reactance === undefined ? {} : { reactance }) };
-    const drop = voltageDrop({ ...input, segments: [...settled, segment] });
-    return {
-      choice,
-      drop,
-      failsDrop: !(drop.state === "carried" && drop.share <= dropLimit),
-      failsAmpacity: choice.ampacity !== undefined && choice.ampacity < ampacityNeeded,
-    };
+    const segments = [...settled, segment];
+    const drop = voltageDrop({ ...input, segments });
+    return { choice, drop, fails: firstFailure() };
+
+    function firstFailure(): ConductorLimit | undefined {
+      if (!(drop.state === "carried" && drop.share <= dropLimit)) return "voltage drop";
+      if (start !== undefined && startingShare(input, start, segments) < start.leastVoltage) return "starting voltage";
+      return choice.ampacity !== undefined && choice.ampacity < ampacityNeeded ? "ampacity" : undefined;
+    }
   });
-  const at = tried.findIndex(({ failsDrop, failsAmpacity }) => !failsDrop && !failsAmpacity);
+  const at = tried.findIndex(({ fails }) => fails === undefined);
   const chosen = tried[at];
   if (chosen !== undefined) {
-    const thinner = tried[at - 1];
-    const governedBy =
-      thinner === undefined ? "thinnest on offer" : thinner.failsDrop ? "voltage drop" : ("ampacity" as const);
+    const governedBy = tried[at - 1]?.fails ?? "thinnest on offer";
     return { state: "found", choice: chosen.choice, governedBy, drop: chosen.drop };
   }
-  // readChoices refuses an empty list.
-  const { choice, drop, failsDrop } = tried[tried.length - 1] as (typeof tried)[number];
-  return { state: "none thick enough", governedBy: failsDrop ? "voltage drop" : "ampacity", choice, drop };
+  // readChoices refuses an empty list, and each size has failed by something.
+  const { choice, drop, fails } = tried[tried.length - 1] as (typeof tried)[number];
+  return { state: "none thick enough", governedBy: fails as ConductorLimit, choice, drop };
+}
+
+/** Voltage at the motor in the first moment of its start, as a share of its rated voltage. */
+function startingShare(
+  input: SmallestConductorInput,
+  start: ConductorStart,
+  segments: readonly CircuitSegment[],
+): number {
+  const { system, sourceVoltage, source } = input;
+  if (system === "direct current") throw new InputError("start", start, "nothing for direct current");
+  const { lockedRotorCurrent, lockedRotorPowerFactor, ratedVoltage } = start;
+  const { motorVoltage } = lockedRotorDrop({
+    system,
+    sourceVoltage,
+    ...(source === undefined ? {} : { source }),
+    segments,
+    lockedRotorCurrent,
+    lockedRotorPowerFactor,
+    ratedVoltage,
+  });
+  return motorVoltage / ratedVoltage;
 }
 
 /** Checks the sizes on offer. Private to the library. */

@@ -25,7 +25,8 @@ export interface GeneratorRules {
 /**
  * The figures.
  *
- * @source cpsc-generators, cdc-carbon-monoxide: 20 ft
+ * @source cpsc-generators: 20 ft
+ * @source cdc-carbon-monoxide: 20 ft
  * @source nist-generator-distance: 25 ft
  * @source nfpa-70, 445.13(A): 115 % (memory)
  * @source progressive-dairy-generators: 3 to 5 times

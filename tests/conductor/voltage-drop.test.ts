@@ -42,7 +42,7 @@ test("the exact drop is at least its in-phase part, and that at least its resist
     fc.property(circuits, (input) => {
       const { drop, inPhase, resistive } = carried(input);
       expect(drop).toBeGreaterThanOrEqual(inPhase);
-      expect(inPhase).toBeGreaterThanOrEqual(resistive * (1 - 1e-12));
+      expect(inPhase).toBeGreaterThanOrEqual(resistive * (1 - 1e-12) - 1e-300);
     }),
   );
 });
@@ -259,4 +259,31 @@ test("no pair of sizes with less metal than the chosen pair keeps the limit", ()
     }),
     { numRuns: 50 },
   );
+});
+
+test("a start that asks for more than the drop does governs the size, on both sides of its limit", () => {
+  const job = {
+    system: "single-phase",
+    sourceVoltage: 230 as Voltage,
+    current: 10 as Current,
+    powerFactor: 0.8 as Ratio,
+    length: 90 as Length,
+    dropLimit: 0.05 as Ratio,
+    choices,
+  } as const;
+  const start = (leastVoltage: number) =>
+    smallestConductor({
+      ...job,
+      start: {
+        lockedRotorCurrent: 55 as Current,
+        lockedRotorPowerFactor: 0.5 as Ratio,
+        ratedVoltage: 230 as Voltage,
+        leastVoltage: leastVoltage as Ratio,
+      },
+    });
+  const plain = smallestConductor(job);
+  expect(plain).toMatchObject({ governedBy: "voltage drop", choice: { size: "12 AWG" } });
+  expect(start(0.8)).toMatchObject({ governedBy: "voltage drop", choice: { size: "12 AWG" } });
+  expect(start(0.95)).toMatchObject({ governedBy: "starting voltage", choice: { size: "6 AWG" } });
+  expect(start(1)).toMatchObject({ state: "none thick enough", governedBy: "starting voltage" });
 });

@@ -53,14 +53,15 @@ export const generatorSources: readonly Source[] = [
   {
     id: "nist-generator-distance",
     type: "report",
-    title: "Notice on the distance of generators from houses, quoted by a town",
+    title: "Guidelines to Prevent Carbon Monoxide Poisoning when using a Generator, as quoted by a town",
     author: [{ literal: "National Institute of Standards and Technology" }],
   },
   {
     id: "progressive-dairy-generators",
     type: "article-journal",
-    title: "Sizing standby generators on dairy farms",
+    title: "Standby generators for the farm foil unexpected outages",
     author: [{ literal: "Progressive Dairy" }],
+    issued: { "date-parts": [[2008]] },
     note: "Trade press; the ratio of starting to running power of farm motors.",
   },
   {
