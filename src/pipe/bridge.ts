@@ -30,11 +30,11 @@ export function bridge(relativeRoughness: number): Bridge {
 }
 
 /** f and d ln f / d ln Re on the bridge. */
-export function onBridge([square, cube]: Bridge, reynolds: number): readonly [value: number, slope: number] {
+export function onBridge([square, cube]: Bridge, reynolds: number): { readonly value: number; readonly slope: number } {
   const t = reynolds / LAMINAR_END - 1;
   const G = 1 + t * (1 + t * (square + t * cube));
   const slope = 1 + t * (2 * square + t * 3 * cube);
-  return [(UNIT * G) / (reynolds * reynolds), (slope * (1 + t)) / G - 2];
+  return { value: (UNIT * G) / (reynolds * reynolds), slope: (slope * (1 + t)) / G - 2 };
 }
 
 /** The Reynolds number at which the bridge has f Re² = G; the caller keeps G between its ends. */

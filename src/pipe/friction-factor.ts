@@ -66,23 +66,16 @@ export function frictionFactor(input: FrictionFactorInput): FrictionFactor {
 
 /** The same without the gate, for callers whose own gates keep inside it. */
 export function frictionOf(reynolds: number, relativeRoughness: number): FrictionFactor {
-  let value = 64 / reynolds;
-  let slope = -1;
-  let regime: FrictionRegime = "laminar";
-  let method: FrictionFactor["method"] = "poiseuille-1840";
-  let insideRange = true;
   if (reynolds >= TURBULENT_START) {
-    value = colebrookFactor(reynolds, relativeRoughness);
-    slope = colebrookSlope(reynolds, relativeRoughness, value);
-    regime = "turbulent";
-    method = "colebrook-1939";
+    const value = colebrookFactor(reynolds, relativeRoughness);
+    const slope = colebrookSlope(reynolds, relativeRoughness, value);
     // The chart of Colebrook's equation (`moody-1944`) ends here.
-    insideRange = reynolds <= 1e8 && relativeRoughness <= 0.05;
-  } else if (reynolds > LAMINAR_END) {
-    [value, slope] = onBridge(bridge(relativeRoughness), reynolds);
-    regime = "transition";
-    method = "derived";
-    insideRange = false;
+    const insideRange = reynolds <= 1e8 && relativeRoughness <= 0.05;
+    return { value, slope, regime: "turbulent", method: "colebrook-1939", insideRange };
   }
-  return { value, slope, regime, method, insideRange };
+  if (reynolds > LAMINAR_END) {
+    const { value, slope } = onBridge(bridge(relativeRoughness), reynolds);
+    return { value, slope, regime: "transition", method: "derived", insideRange: false };
+  }
+  return { value: 64 / reynolds, slope: -1, regime: "laminar", method: "poiseuille-1840", insideRange: true };
 }
