@@ -11,6 +11,7 @@ export type {
   SwitchControl,
   WellInService,
 } from "./description.ts";
+export { type PipeMainLossInput, pipeMainLoss } from "./main-loss.ts";
 export {
   type DemandSegment,
   type RunStart,

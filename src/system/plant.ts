@@ -5,7 +5,7 @@
  */
 
 /** Why a stretch of time ended. */
-export type Outcome = "limit" | "cut-in" | "cut-out" | "low level" | "tank empty" | "ran dry";
+export type Outcome = "limit" | "cut-in" | "cut-out" | "low level" | "tank empty" | "ran dry" | "given up";
 
 /** Well, pump, main and tank in motion. Holds its state; made anew for each run, so that a run stays a pure function. */
 export interface Plant {
@@ -25,6 +25,8 @@ export interface Plant {
   readonly refused: number;
   /** Energy used in it, J; 0 where the pump's curve says nothing of power. */
   readonly energy: number;
+  /** Steps of integration taken so far; 0 where times are found by quadrature. */
+  readonly steps: number;
   /** Fall of the well's level that matters to the next cycle, m; 0 where the level follows the flow at once. */
   readonly memory: number;
   /** Starts the pump. False where the level is too low at once. */
@@ -39,10 +41,12 @@ export interface Plant {
   recoveryTime(depth: number): number;
 }
 
-/** Where a run begins. */
+/** Where a run begins, and how much work it may be. */
 export interface PlantStart {
   /** Gauge pressure at the switch, Pa. */
   readonly pressure: number;
   /** Fall of the level below static, m; used only where the well stores. */
   readonly drawdown: number;
+  /** Most steps of integration before giving up. */
+  readonly mostSteps: number;
 }

@@ -58,7 +58,10 @@ export interface SimulationInput {
   readonly sampleEvery?: Duration;
   /** Days for which the starts of each are kept; 0 if left out. 0 to 40 000. */
   readonly keepDays?: number;
-  /** Most stretches of time to work through one by one before giving up. 10 000 000 if left out. 1 to 1e9. */
+  /**
+   * Most stretches of time, and steps of integration, to work through one by one before giving up. A year of 100 000
+   * events takes some 200 000, with a storing well some 4 000 000. 5 000 000 if left out. 1 to 1e9.
+   */
   readonly mostSteps?: number;
 }
 
@@ -134,6 +137,9 @@ export interface Simulation {
 /** Segments worked through in all; more would be a slip in the units. */
 const MOST_SEGMENTS = 2e7;
 
+/** A well whose level answers in less time than this, s, keeps no memory: the run leaves out other lags of a second too. */
+const SHORTEST_LAG = 1;
+
 /** Two starts are alike when the well's level differs by less than this, m. */
 const SAME_LEVEL = 1e-11;
 
@@ -145,7 +151,7 @@ const SAME_LEVEL = 1e-11;
  * q the use); in a well with a free area A, A ds/dt = Q − Q_in(s) as well (s drawdown, Q_in what flows in by the well's
  * law). Events are found, not stepped over: without a free area, times are integrals along the pump's curve by
  * quadrature (relative error below 1e-11), and cycles alike are counted by division; with one, an embedded Runge–Kutta
- * pair of orders 5 and 4 keeps 1e-10 a step. Where the tanks are empty the use gets what the pump can give at the
+ * pair of orders 5 and 4 keeps 1e-9 a step. Where the tanks are empty the use gets what the pump can give at the
  * pressure of the open air, and the rest is refused. Inertia of water and motor, and lags of switch and valve, are
  * left out: all are over within seconds.
  *
@@ -189,7 +195,7 @@ const SAME_LEVEL = 1e-11;
  */
 export function simulate(input: SimulationInput): Simulation {
   requireObject("input", input);
-  const { demand, duration, start = {}, keepEvents = 1000, sampleEvery, keepDays = 0, mostSteps = 1e7 } = input;
+  const { demand, duration, start = {}, keepEvents = 1000, sampleEvery, keepDays = 0, mostSteps = 5e6 } = input;
   const system = compileSystem(input.system);
   requireWithin("duration", duration, 1e-3, 100 * 366 * 86400, "s");
   const patternEnds = checkedPattern(demand);
@@ -201,7 +207,7 @@ export function simulate(input: SimulationInput): Simulation {
   requireWhole("keepDays", keepDays, 0, 40_000);
   requireWhole("mostSteps", mostSteps, 1, 1e9);
   if (sampleEvery !== undefined) requireWithin("sampleEvery", sampleEvery, duration / 1e7, 1e11, "s");
-  const plant = beginPlant(system, start);
+  const plant = beginPlant(system, start, mostSteps);
   return run(system, plant, {
     demand,
     patternEnds,
@@ -285,7 +291,8 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
       if (!plant.start((demand[0] as DemandSegment).flow)) lowLevel();
     }
     for (let segment = 0, round = 0; time < duration && state === "completed"; ) {
-      const use = (demand[segment] as DemandSegment).flow;
+      // Adding 0 makes an ordinary 0 of −0, by which a volume must not be divided.
+      const use = (demand[segment] as DemandSegment).flow + 0;
       const until = Math.min(duration, round * patternLength + (patternEnds[segment] as number));
       cycle = undefined;
       while (time < until && state === "completed") {
@@ -293,7 +300,7 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
           samples.push(sample());
           nextSample = samples.length * sampleEvery;
         }
-        if (++steps > mostSteps) {
+        if (++steps + plant.steps > mostSteps) {
           state = "too many steps";
           break;
         }
@@ -349,6 +356,9 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
           case "tank empty":
             if (cycle !== undefined) cycle.regular = false;
             tally.event(time, "tank empty", plant.pressure, plant.depth);
+            break;
+          case "given up":
+            state = "too many steps";
             break;
           case "ran dry":
             tally.event(time, "ran dry", plant.pressure, plant.depth);
@@ -406,7 +416,7 @@ function checkedPattern(demand: readonly DemandSegment[]): readonly number[] {
   });
 }
 
-function beginPlant(system: CompiledSystem, start: RunStart): Plant {
+function beginPlant(system: CompiledSystem, start: RunStart, mostSteps: number): Plant {
   requireObject("start", start);
   const { pressure = system.cutOut, pumpRunning = false, drawdown = 0 } = start;
   requireWithin("start.pressure", pressure, 0, 1e8, "Pa gauge");

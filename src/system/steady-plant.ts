@@ -48,6 +48,8 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
   const dead = bankWater(bank, opening);
   const path = storagePath(system, locus, Math.min(tripFlow, dryFlow)).map((piece) => ready(piece));
   const openingFlow = flowAt(locus, opening);
+  /** Flows nearer than this are equal: what rounding leaves between them would be waited for without end. */
+  const alike = 1e-15 * system.mostFlow;
   const waterAtCutIn = storedAt(cutIn);
   const startIndex = indexAt(cutIn);
 
@@ -85,6 +87,7 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
     get energy() {
       return energy;
     },
+    steps: 0,
     memory: 0,
     start,
     stop() {
@@ -107,6 +110,8 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
 
   function running(limit: number, demand: number): Outcome {
     let left = limit;
+    // Added up, not limit − left, which loses the digits of a short stretch in a long limit.
+    let spent = 0;
     pumped = refused = energy = 0;
     for (;;) {
       if (flow >= tripFlow) return ended("low level");
@@ -130,7 +135,8 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
         left = 0;
         return ended("limit");
       }
-      if (flow === demand) {
+      if (Math.abs(flow - demand) <= alike) {
+        flow = demand;
         holds(left, demand);
         left = 0;
         return ended("limit");
@@ -142,6 +148,7 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
         return ended("limit");
       }
       left -= whole;
+      spent += whole;
       pressure = fills ? piece.pHigh : piece.pLow;
       water = fills ? piece.waterHigh : piece.waterLow;
       flow = fills ? piece.qLow : piece.qHigh;
@@ -157,7 +164,7 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
     }
 
     function ended(outcome: Outcome): Outcome {
-      elapsed = limit - left;
+      elapsed = outcome === "limit" ? limit : spent;
       return outcome;
     }
   }
@@ -217,12 +224,16 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       energy += Math.abs(used);
       return;
     }
-    energy += poleIntegral(
-      (q) => integrand(cubic, q) * power(q, headAt(q, valueAt(cubic, q))),
-      Math.min(from, to),
-      Math.max(from, to),
-      demand,
-    );
+    // Less the power at the end, so that what is left stays finite where the end is the pole itself.
+    const last = power(to, headAt(to, valueAt(cubic, to)));
+    energy +=
+      last * time +
+      poleIntegral(
+        (q) => integrand(cubic, q) * (power(q, headAt(q, valueAt(cubic, q))) - last),
+        Math.min(from, to),
+        Math.max(from, to),
+        demand,
+      );
   }
 
   /** Time to sweep a whole piece. */
@@ -263,7 +274,7 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       if (!(g > 0) || (next - near) * (next - far) > 0 || Number.isNaN(next)) next = near + (far - near) / 2;
       // The use itself is only reached where rounding says so.
       if (next === demand) return demand;
-      if (Math.abs(next - x) <= CLOSE * Math.abs(next - demand) || next === x) return next;
+      if (Math.abs(next - x) <= CLOSE * Math.abs(next - demand) + alike / 10 || next === x) return next;
       const step = between(cubic, x, next, demand);
       left += Math.abs(next - from) > Math.abs(x - from) ? -step : step;
       x = next;
@@ -332,7 +343,7 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       refused += demand * elapsed;
       return elapsed === 0 ? "cut-in" : "limit";
     }
-    const time = (water - floor) / demand;
+    const time = Math.max(0, water - floor) / demand;
     if (time <= limit) {
       elapsed = time;
       water = floor;
@@ -389,7 +400,8 @@ function poleIntegral(g: (q: number) => number, low: number, high: number, pole:
     const next = Math.max(near, far / POLE_RATIO);
     const a = above ? pole + next : pole - far;
     const b = above ? pole + far : pole - next;
-    sum += gaussIntegral((q) => g(q) / Math.abs(q - pole), a, b);
+    // A point that rounding puts on the pole has no width left to count for.
+    sum += gaussIntegral((q) => (q === pole ? 0 : g(q) / Math.abs(q - pole)), a, b);
     far = next;
   }
   return sum;

@@ -10,12 +10,12 @@ import { dormandPrince, findRoot, type StepRoom, stepRoom } from "../numeric/ind
 import { bankPressure, bankWater } from "../tank/bank.ts";
 import { InputError } from "../units/index.ts";
 import type { CompiledSystem } from "./compile.ts";
-import { falls, slopeAt, valueAt } from "./cubic-pieces.ts";
+import { type CubicPiece, falls, slopeAt, valueAt } from "./cubic-pieces.ts";
 import { emptyPressure } from "./locus.ts";
 import type { Outcome, Plant, PlantStart } from "./plant.ts";
 
 /** Error allowed a step, as a share of the water at the cut-out and of a metre of drawdown. */
-const TOLERANCE = 1e-10;
+const TOLERANCE = 1e-9;
 
 /** A rest of less than this share is no movement. */
 const STILL = 1e-13;
@@ -55,6 +55,9 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   let elapsed = 0;
   let refused = 0;
   let step = 1;
+  let steps = 0;
+  // Where the last search for a flow ended: the next begins there.
+  let lastFlow = 0;
 
   return {
     get water() {
@@ -81,6 +84,9 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
     get energy() {
       return at(3);
     },
+    get steps() {
+      return steps;
+    },
     get memory() {
       return at(1);
     },
@@ -102,11 +108,13 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
 
   function running(limit: number, demand: number): Outcome {
     let left = limit;
+    let spent = 0;
     refused = state[2] = state[3] = 0;
     for (;;) {
       if (at(1) >= trip) return ended("low level");
       if (at(1) >= dry) return ended("ran dry");
       if (!(left > 0)) return ended("limit");
+      if (++steps > begin.mostSteps) return ended("given up");
       const regime = regimeAt(demand);
       const passed = advance(regime, demand);
       if (passed === "cut-out") {
@@ -195,6 +203,7 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
       state[1] = Math.max(0, at(1));
       settle(regime, h, at(2) - before, demand);
       left -= h;
+      spent += h;
     }
 
     /** Pressure and flow that belong to the state, and what was refused on the way. */
@@ -205,7 +214,7 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
     }
 
     function ended(outcome: Outcome): Outcome {
-      elapsed = limit - left;
+      elapsed = outcome === "limit" ? limit : spent;
       return outcome;
     }
   }
@@ -306,7 +315,8 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
       const piece = makes[i] as (typeof makes)[number];
       if (i === last && head <= valueAt(piece, piece.to)) return piece.to;
       if (head > piece.c0) continue;
-      return flowOnPiece(piece, head);
+      lastFlow = flowOnPiece(piece, head, lastFlow);
+      return lastFlow;
     }
     return 0;
   }
@@ -330,7 +340,7 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
       recover(elapsed);
       return elapsed === 0 ? "cut-in" : "limit";
     }
-    const time = (at(0) - floor) / demand;
+    const time = Math.max(0, at(0) - floor) / demand;
     // Not so for 0/0, nothing stored above the floor and nothing used.
     const reaches = time <= limit;
     elapsed = reaches ? time : limit;
@@ -396,19 +406,19 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
 type Mark = "cut-out" | "low level" | "ran dry" | "tank empty" | "set" | "regime";
 const MARKS: readonly Mark[] = ["cut-out", "low level", "ran dry", "tank empty", "set", "regime"];
 
-/** The flow at which a falling piece makes a head, by Newton kept in its bracket. */
-function flowOnPiece(piece: Parameters<typeof valueAt>[0], head: number): number {
+/** The flow at which a falling piece makes a head, by Newton kept in its bracket, from a guess where it lies on the piece. */
+function flowOnPiece(piece: CubicPiece, head: number, guess: number): number {
   let low = piece.from;
   let high = piece.to;
-  const drop = piece.c0 - valueAt(piece, high);
-  let x = low + ((piece.c0 - head) / drop) * (high - low);
+  const small = 1e-15 * high;
+  let x = guess > low && guess < high ? guess : low + (high - low) / 2;
   for (let i = 0; i < 100; i++) {
     const excess = valueAt(piece, x) - head;
     if (excess > 0) low = x;
     else high = x;
     let next = x - excess / slopeAt(piece, x);
     if (!(next >= low && next <= high)) next = low + (high - low) / 2;
-    if (Math.abs(next - x) <= 1e-15 * piece.to) return next;
+    if (Math.abs(next - x) <= small) return next;
     x = next;
   }
   return x;
