@@ -132,6 +132,18 @@ const ALIASES: Readonly<Record<string, string>> = {
   "gal (imp)/day": "Impgal/d",
   "hp (water)": "hp",
   "ft lbf/lb": "ft",
+  "ft lb": "ft lbf",
+  "gpd/ft per gpm/ft": "gpd/gpm",
+  "m/(L/min)^2": "m min2/L2",
+  "ft/(ft3/s)^2": "ft s2/ft6",
+  "m/(m3/s)^2": "m s2/m6",
+  "kWh/acre-ft": "kWh/(acre ft)",
+  "gal/acre-in": "gal/(acre in)",
+  "rpm gpm^0.5 / ft^0.75": "1",
+  US: "1",
+  "US per dimensionless": "1",
+  "USD/year": "1",
+  "grade number": "1",
 };
 
 /** An affine unit: SI = (value + zero) · scale. */
