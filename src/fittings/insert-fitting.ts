@@ -110,6 +110,7 @@ export function insertFittingCoefficient(input: InsertFittingInput): InsertFitti
   const contraction = suddenContraction(bores) * toPipe;
   const expansion = suddenExpansion(bores) * toPipe;
   const reynolds = (4 * Math.abs(flow)) / (Math.PI * d * viscosity);
+  if (reynolds > 1e12) throw new InputError("flow", flow, "a flow of Reynolds number up to 1e12 in the bore");
   const rest = { contraction, expansion, bore: d as Length };
   const basis = {
     boreBasis: input.bore === undefined ? ("common practice" as const) : ("measured" as const),
@@ -119,7 +120,6 @@ export function insertFittingCoefficient(input: InsertFittingInput): InsertFitti
 
   const friction = frictionFactor({ reynolds, relativeRoughness: 0 }).value * LENGTH_IN_BORES * toPipe;
   const fitting = TURNS[form];
-  if (reynolds > 1e12) throw new InputError("flow", flow, "a flow of Reynolds number up to 1e12 in the bore");
   const turn =
     fitting === null
       ? 0

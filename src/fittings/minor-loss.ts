@@ -47,8 +47,17 @@ export function minorLoss(input: MinorLossInput): Length {
   requireWithin("coefficient", coefficient, 0, MOST_COEFFICIENT, "");
   requireWithin("flow", flow, -1e3, 1e3, "m³/s");
   requireWithin("insideDiameter", insideDiameter, 1e-4, 100, "m");
+  return headLossOf(coefficient, flow, insideDiameter) as Length;
+}
+
+/**
+ * The same without its gate, for coefficients that laminar flow makes as large as it likes.
+ *
+ * @internal
+ */
+export function headLossOf(coefficient: number, flow: number, insideDiameter: number): number {
   const V = (4 * flow) / (Math.PI * insideDiameter * insideDiameter);
-  return ((coefficient * V * Math.abs(V)) / (2 * STANDARD_GRAVITY)) as Length;
+  return (coefficient * V * Math.abs(V)) / (2 * STANDARD_GRAVITY);
 }
 
 /** A loss measured across a fitting. */

@@ -12,7 +12,7 @@ import { gradualContraction, gradualExpansion } from "./gradual-change.ts";
 import { insertFittingCoefficient } from "./insert-fitting.ts";
 import { lengthOverDiameterCoefficient } from "./length-over-diameter.ts";
 import { lengthsOverDiameter } from "./lengths-over-diameter.ts";
-import { minorLoss } from "./minor-loss.ts";
+import { headLossOf } from "./minor-loss.ts";
 import { type FittingName, namedFittings } from "./named-fittings.ts";
 import { ratedLoss } from "./rated-loss.ts";
 import type { RunFitting } from "./run-fitting.ts";
@@ -61,7 +61,7 @@ export function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: st
       const { coefficient, method } = namedCoefficient(fitting.fitting, run, Math.max(reynolds, AT_REST));
       // The printed constants begin at 1/2 in and laminar flow; both ends are covered by the formula itself.
       return {
-        headLoss: minorLoss({ coefficient, flow, insideDiameter }),
+        headLoss: headLossOf(coefficient, flow, insideDiameter),
         method,
         insideRange: true,
         name: fitting.fitting,
@@ -71,7 +71,7 @@ export function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: st
       const { coefficient } = fitting;
       requireWithin(`${path}.coefficient`, coefficient, 0, 1e9, "");
       return {
-        headLoss: minorLoss({ coefficient, flow, insideDiameter }),
+        headLoss: headLossOf(coefficient, flow, insideDiameter),
         method: "given",
         insideRange: true,
         name: "fitting",
@@ -92,7 +92,7 @@ export function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: st
       if (bore !== undefined) requireWithin(`${path}.bore`, bore, insideDiameter / 10, insideDiameter, "m");
       const insert = insertFittingCoefficient({ ...run, form, ...(bore !== undefined && { bore }) });
       return {
-        headLoss: minorLoss({ coefficient: insert.coefficient ?? 0, flow, insideDiameter }),
+        headLoss: headLossOf(insert.coefficient ?? 0, flow, insideDiameter),
         method: insert.boreBasis === "measured" ? "derived" : "common practice",
         insideRange: insert.insideRange,
         name: `insert ${form}`,
@@ -103,7 +103,7 @@ export function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: st
       requireWithin(`${path}.to`, to, insideDiameter / 20, insideDiameter * 20, "m (1/20 to 20 times the run's bore)");
       requireWithin(`${path}.angle`, angle, 0, Math.PI, "rad");
       const coefficient = boreChangeCoefficient(insideDiameter, to, angle, flow < 0);
-      const headLoss = minorLoss({ coefficient, flow, insideDiameter });
+      const headLoss = headLossOf(coefficient, flow, insideDiameter);
       return { headLoss, method: "crane-410", insideRange: true, name: to > insideDiameter ? "widening" : "narrowing" };
     }
     case "flow coefficient": {

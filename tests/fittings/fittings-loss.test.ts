@@ -87,6 +87,20 @@ test("a change of bore is the widening or narrowing of its own narrow side, whic
   expect(at(bore, flow)).toBe(0);
 });
 
+test("a trickle loses little and in proportion, however slow", () => {
+  const fittings: readonly RunFitting[] = [
+    { kind: "named", fitting: "lift check valve" },
+    { kind: "insert", form: "elbow 90", bore: inches(0.11) },
+  ];
+  // Re from 0.01 down past 1e-6, where the coefficients pass any bound.
+  for (let flow = 3e-10; flow > 3e-16; flow /= 10) {
+    const loss = fittingsLoss(run(fittings, flow)).headLoss;
+    expect(loss, `${flow}`).toBeGreaterThanOrEqual(0);
+    const half = fittingsLoss(run(fittings, flow / 2)).headLoss;
+    if (half > 0) expect(loss / half).toBeCloseTo(2, 3);
+  }
+});
+
 test("ten of a fitting lose ten times what one does", () => {
   const one = fittingsLoss(run([{ kind: "named", fitting: "elbow 90" }], 1e-3));
   const ten = fittingsLoss(run([{ kind: "named", fitting: "elbow 90", count: 10 }], 1e-3));

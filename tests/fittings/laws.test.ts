@@ -16,6 +16,7 @@ import {
   gradualContraction,
   gradualExpansion,
   hoseFlow,
+  insertBores,
   insertFittingCoefficient,
   kvOfCoefficient,
   kvOfCv,
@@ -166,7 +167,7 @@ describe("changes of bore", () => {
 
   test("a narrow port loses the same head reckoned in the pipe as in the port", () => {
     fc.assert(
-      fc.property(change, within(0, Math.PI), within(0, 10), flow, (bores, angle, portCoefficient, q) => {
+      fc.property(change, within(0, Math.PI), within(0.01, 10), flow, (bores, angle, portCoefficient, q) => {
         const taper = { ...bores, angle };
         const inPort = portCoefficient + gradualContraction(taper) + gradualExpansion(taper);
         const inPipe = reducedPortCoefficient({ ...taper, portCoefficient });
@@ -247,6 +248,23 @@ describe("insert fittings", () => {
     );
   });
 
+  test("the usual bore is that of the table at its sizes, and the mean share halfway between two", () => {
+    const usual = (inches: number): number =>
+      insertFittingCoefficient({
+        form: "coupling",
+        flow: 1e-4 as VolumeFlow,
+        insideDiameter: (inches * 0.0254) as Length,
+        viscosity,
+      }).bore / 0.0254;
+    for (const [i, [nominal, pipe, insert]] of insertBores.entries()) {
+      expect(usual(pipe), nominal).toBeCloseTo(insert, 12);
+      const next = insertBores[i + 1];
+      if (next === undefined) continue;
+      const middle = (pipe + next[1]) / 2;
+      expect(usual(middle), nominal).toBeCloseTo((middle * (insert / pipe + next[2] / next[1])) / 2, 12);
+    }
+  });
+
   test("the usual bore lies within the pipe, grows with it, and is said to be common practice", () => {
     let before = 0;
     for (let D = 0.011; D < 0.07; D += 0.0003) {
@@ -317,9 +335,13 @@ describe("valves", () => {
         expect(less.headLoss).toBeGreaterThanOrEqual(less.crackingHead * (1 - 1e-12));
         expect(at(-a)).toMatchObject({ state: "shut", headLoss: 0 });
         expect(at(0).state).toBe("shut");
-        // No jump where it comes fully open.
+        // No jump where it comes fully open; at half that flow a quarter of the way from the cracking head.
         const q = less.minimumFlow;
-        if (q > 1e-9) near(at(q * (1 - 1e-9)).headLoss, at(q).headLoss, 1e-7);
+        if (q <= 1e-9) return;
+        near(at(q * (1 - 1e-9)).headLoss, at(q).headLoss, 1e-7);
+        const rise = at(q).headLoss - less.crackingHead;
+        const scale = at(q).headLoss;
+        expect(Math.abs(at(q / 2).headLoss - less.crackingHead - rise / 4)).toBeLessThanOrEqual(1e-12 * scale);
       }),
     );
   });
