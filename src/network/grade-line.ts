@@ -91,7 +91,7 @@ export function gradeLine(input: GradeLineInput): readonly GradePoint[] {
   };
   const points = [point("from", from)];
   let here = from;
-  runs.forEach((id, i) => {
+  Array.from(runs).forEach((id, i) => {
     const run = network.runs[runIndex.get(id) ?? -1];
     if (run === undefined || (run.from !== here && run.to !== here)) {
       throw new InputError(`runs[${i}]`, id, `a run that starts or ends at ${JSON.stringify(here)}`);

@@ -48,7 +48,7 @@ export interface OutletNozzle {
  * import { outletOfRating } from "risingmain/network";
  * import { gpm, kilogramsPerCubicMetre, psi } from "risingmain/units";
  *
- * outletOfRating({ flow: gpm(12), pressure: psi(40), density: kilogramsPerCubicMetre(999.7) }); // ≈ 0.00014275
+ * outletOfRating({ flow: gpm(12), pressure: psi(40), density: kilogramsPerCubicMetre(999.7) }); // ≈ 0.00014274
  * ```
  *
  * @source derived: discharge under a head goes as its square root (`torricelli-1644`)
@@ -77,7 +77,7 @@ export function outletOfRating(input: OutletRating): OutletCoefficient {
  * import { outletOfNozzle } from "risingmain/network";
  * import { inches } from "risingmain/units";
  *
- * outletOfNozzle({ diameter: inches(0.25), dischargeCoefficient: 0.98 }); // ≈ 0.00013744
+ * outletOfNozzle({ diameter: inches(0.25), dischargeCoefficient: 0.98 }); // ≈ 0.00013745
  * ```
  *
  * @source derived: discharge under a head goes as its square root (`torricelli-1644`)

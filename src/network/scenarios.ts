@@ -108,7 +108,7 @@ export function solveScenarios(input: SolveScenariosInput): ScenarioResults {
   const leastPressures = new Map<string, LeastPressure>();
   const greatestVelocities = new Map<string, GreatestVelocity>();
   const failing: string[] = [];
-  const results = scenarios.map((scenario, i) => {
+  const results = Array.from(scenarios, (scenario, i) => {
     const path = `scenarios[${i}]`;
     requireObject(path, scenario);
     const { name, open } = scenario;

@@ -75,8 +75,8 @@ const AT_REST = 1e-12;
  * });
  * if (result.state !== "solved") throw new Error(result.state);
  * result.everyOutletServed; // => true
- * inGpm(result.outlets[1]!.flow); // ≈ 10.26
- * inPsi(result.outlets[1]!.pressure); // ≈ 31.6
+ * result.outlets.map(({ flow }) => inGpm(flow).toFixed(2)); // => ["4.00", "10.72"]
+ * result.outlets.map(({ pressure }) => inPsi(pressure).toFixed(1)); // => ["28.3", "34.5"]
  * ```
  *
  * @source todini-1988: the linear system of each step
@@ -97,7 +97,8 @@ export function openOutlets(
   const open = new Uint8Array(network.outlets.length);
   if (names === undefined) return open.fill(1);
   requireList(path, names, 0, network.outlets.length);
-  names.forEach((name, i) => {
+  // Array.from: a hole in a list must not be passed over.
+  Array.from(names).forEach((name, i) => {
     const index = numbered.outletIndex.get(name);
     if (index === undefined) throw new InputError(`${path}[${i}]`, name, "the id of an outlet");
     if (open[index]) throw new InputError(`${path}[${i}]`, name, "each outlet once");

@@ -182,11 +182,13 @@ export interface PumpChoice {
  */
 export function choosePump(input: ChoosePumpInput): PumpChoice {
   requireObject("input", input);
-  const { candidates, network, place, scenarios, rankBy = "energy" } = input;
-  requireList("candidates", candidates, 1, 1000);
+  const { network, place, rankBy = "energy" } = input;
+  requireList("candidates", input.candidates, 1, 1000);
   requireObject("network", network);
   requireObject("place", place);
-  requireList("scenarios", scenarios, 1, 1000);
+  requireList("scenarios", input.scenarios, 1, 1000);
+  const candidates = Array.from(input.candidates); // a hole in a list must not be passed over
+  const scenarios = Array.from(input.scenarios);
   requireOneOf("rankBy", rankBy, ["energy", "margin", "best efficiency"]);
   requireLimits(input);
   const weights = scenarios.map((scenario, s) => {

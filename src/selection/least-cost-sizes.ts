@@ -159,7 +159,7 @@ export type LeastCostSizes = SizesFound | NoSizeForRun | NoSizesMeet;
  *   scenarios: [{ name: "both", open: ["barn", "trough"] }],
  * });
  * if (best.state !== "found") throw new Error(best.state);
- * best.runs.map(({ size }) => size); // => ["1-1/4 in", "1 in"]
+ * best.runs.map(({ size }) => size); // => ["1-1/4 in", "3/4 in"]
  * best.proven; // => true
  * ```
  *
@@ -167,10 +167,12 @@ export type LeastCostSizes = SizesFound | NoSizeForRun | NoSizesMeet;
  */
 export function leastCostSizes(input: LeastCostSizesInput): LeastCostSizes {
   requireObject("input", input);
-  const { network, choices, scenarios, leastPressure = 0, greatestVelocity = Infinity } = input;
+  const { network, leastPressure = 0, greatestVelocity = Infinity } = input;
   const numbered = readNetwork(network);
-  requireList("choices", choices, 1, 1000);
-  requireList("scenarios", scenarios, 1, 100);
+  requireList("choices", input.choices, 1, 1000);
+  requireList("scenarios", input.scenarios, 1, 100);
+  const choices = Array.from(input.choices); // a hole in a list must not be passed over
+  const scenarios = Array.from(input.scenarios);
   requireWithin("leastPressure", leastPressure, 0, 1e8, "Pa gauge");
   if (greatestVelocity !== Infinity) requirePositive("greatestVelocity", greatestVelocity, 100, "m/s");
   const sizesOf = readChoices(network, numbered.runIndex, choices);
@@ -291,7 +293,7 @@ function readChoices(
     const run = network.runs[index]!;
     if (run.law === "power") throw new InputError(`${path}.run`, choice.run, 'a run of pipe, not of law "power"');
     requireList(`${path}.sizes`, choice.sizes, 1, 50);
-    choice.sizes.forEach((size, k) => {
+    Array.from(choice.sizes).forEach((size, k) => {
       requireSize(`${path}.sizes[${k}]`, size, run);
     });
     sizesOf.set(index, choice.sizes);
@@ -364,7 +366,7 @@ function demands(
   const taken = new Float64Array(network.junctions.length);
   const asked = new Float64Array(network.junctions.length);
   const seen = new Set<number>();
-  scenario.open.forEach((name, k) => {
+  Array.from(scenario.open).forEach((name, k) => {
     const index = outletIndex.get(name);
     if (index === undefined || seen.has(index)) {
       throw new InputError(`${path}.open[${k}]`, name, "the id of an outlet, each once");

@@ -49,7 +49,7 @@ export interface Sensitivity {
  * import { sensitivity } from "risingmain/selection";
  *
  * const [bore] = sensitivity({ inputs: { bore: 0.03 }, evaluate: ({ bore = 1 }) => ({ loss: 1e-6 / bore ** 5 }) });
- * bore?.elasticity; // ≈ -5.0
+ * bore?.elasticity ?? 0; // ≈ -5.0
  * ```
  *
  * @source derived: central difference

@@ -31,6 +31,8 @@ export interface SweepPart {
 
 /** Most combinations: places stay exact whole numbers. */
 const MOST_VARIANTS = 1e12;
+/** Deepest nesting of a choice; what is nested deeper is most likely nested in itself. */
+const DEEPEST = 30;
 
 /**
  * The number of combinations of a sweep.
@@ -69,7 +71,7 @@ export function countVariants(axes: SweepAxes): number {
  * @param axes - lists of choices by name, as for {@link countVariants}
  * @param index - its place, from 0 to one less than their number
  * @returns one choice from each axis
- * @throws {@link units.InputError} where the place is none of the sweep
+ * @throws {@link units.InputError} where the place is none of the sweep, or a choice is not plain data
  *
  * @example
  * ```ts
@@ -91,7 +93,7 @@ export function variantAt<const Axes extends SweepAxes>(axes: Axes, index: numbe
  * @param axes - lists of choices by name, as for {@link countVariants}
  * @param part - the places wanted; all if left out
  * @returns a generator of combinations with their places, in order
- * @throws {@link units.InputError} at once, where the axes or the part cannot be used
+ * @throws {@link units.InputError} at once, where the axes or the part cannot be used; later, where a choice is not plain data
  *
  * @example
  * ```ts
@@ -163,8 +165,25 @@ function pick<Axes extends SweepAxes>(axes: Axes, index: number): Variant<Axes> 
   let rest = index;
   for (let k = names.length - 1; k >= 0; k--) {
     const choices = axes[names[k]!]!;
-    chosen.unshift([names[k]!, choices[rest % choices.length]]);
+    const place = rest % choices.length;
+    chosen.unshift([names[k]!, plain(`axes.${names[k]}[${place}]`, choices[place])]);
     rest = Math.floor(rest / choices.length);
   }
   return Object.fromEntries(chosen) as Variant<Axes>;
+}
+
+/** Refuses what JSON would not carry to a worker: functions, undefined, NaN and the infinities, however deep. */
+function plain(parameter: string, choice: unknown, depth = 0): unknown {
+  if (depth > DEEPEST) throw new InputError(parameter, choice, `plain data at most ${DEEPEST} deep`);
+  if (typeof choice === "object" && choice !== null) {
+    for (const key of Object.keys(choice))
+      plain(`${parameter}.${key}`, (choice as Record<string, unknown>)[key], depth + 1);
+    return choice;
+  }
+  const carried =
+    typeof choice === "number"
+      ? Number.isFinite(choice)
+      : choice === null || ["string", "boolean"].includes(typeof choice);
+  if (!carried) throw new InputError(parameter, choice, "plain data, as JSON carries it");
+  return choice;
 }
