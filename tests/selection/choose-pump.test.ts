@@ -74,9 +74,8 @@ const base: ChoosePumpInput = {
 test("those that starve an outlet or cannot supply are rejected by name; the margin of the rest is the solver's", () => {
   const { suitable, rejected } = choosePump(base);
   expect(suitable.map(({ name }) => name).sort()).toEqual(["good", "large"]);
-  expect(rejected.find(({ name }) => name === "weak")?.reasons).toMatchObject([
-    { code: "outlet starves", scenario: "both" },
-  ]);
+  const weak = rejected.find(({ name }) => name === "weak")?.reasons ?? [];
+  expect(weak.map(({ code, scenario }) => `${code}: ${scenario}`)).toContain("outlet starves: both");
   expect(rejected.find(({ name }) => name === "short")?.reasons).toMatchObject([
     { code: "cannot supply", scenario: "both", limit: 0.0007 },
   ]);
