@@ -13,8 +13,9 @@ import {
 import type { Current, Length, Ratio, ResistancePerLength, Voltage } from "risingmain/units";
 import { expect, test } from "vitest";
 
+/** Numbers so small that doubles lose digits have no relative precision to hold a law to: they count as 0. */
 const between = <Q extends number>(min: number, max: number): fc.Arbitrary<Q> =>
-  fc.double({ min, max, noNaN: true }) as unknown as fc.Arbitrary<Q>;
+  fc.double({ min, max, noNaN: true }).map((value) => (Math.abs(value) < 1e-100 ? 0 : value) as Q);
 const segments: fc.Arbitrary<CircuitSegment> = fc.record({
   length: between<Length>(0, 300),
   resistance: between<ResistancePerLength>(1e-5, 0.01),
@@ -42,7 +43,7 @@ test("the exact drop is at least its in-phase part, and that at least its resist
     fc.property(circuits, (input) => {
       const { drop, inPhase, resistive } = carried(input);
       expect(drop).toBeGreaterThanOrEqual(inPhase);
-      expect(inPhase).toBeGreaterThanOrEqual(resistive * (1 - 1e-12) - 1e-300);
+      expect(inPhase).toBeGreaterThanOrEqual(resistive * (1 - 1e-12));
     }),
   );
 });
@@ -131,8 +132,11 @@ test("the whole impedance is the largest of the shortcuts, resistance with power
       const got = approximateDrops(input);
       fc.pre(got.state === "carried");
       const drops = (got as Extract<typeof got, { state: "carried" }>).forms.map(({ drop }) => drop);
-      expect(Math.max(...drops)).toBe(drops[3]);
-      expect(Math.min(...drops)).toBeCloseTo(drops[1] as number, 9);
+      const [, smallest = 0, , largest = 0] = drops;
+      for (const drop of drops) {
+        expect(drop).toBeLessThanOrEqual(largest * (1 + 1e-12));
+        expect(drop).toBeGreaterThanOrEqual(smallest * (1 - 1e-12));
+      }
     }),
   );
 });
