@@ -319,6 +319,21 @@ describe("valves", () => {
     );
   });
 
+  test("liquid at a quarter of its critical pressure chokes at F_L² (P₁ − 0.82 P_v)", () => {
+    const sized = requiredKv({
+      flow: 1e-3 as VolumeFlow,
+      inletPressure: 9e6 as AbsolutePressure,
+      outletPressure: 1e6 as AbsolutePressure,
+      density,
+      vapourPressure: 5e6 as AbsolutePressure,
+      criticalPressure: 20e6 as AbsolutePressure,
+      recoveryFactor: 0.9,
+    });
+    if (sized.state !== "sized") throw new Error(sized.state);
+    near(sized.chokingDifference, 0.81 * (9e6 - 0.82 * 5e6), 1e-12);
+    expect(sized.choked).toBe(true);
+  });
+
   test("a check valve is shut, then part open at its cracking head, then open; its loss never falls with flow", () => {
     const valve = fc.record({
       insideDiameter: bore,

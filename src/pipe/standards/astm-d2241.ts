@@ -1,7 +1,7 @@
 /**
  * ASTM D2241, pressure-rated PVC pipe of the SDR series: dimensions and pressure ratings for water at 73 °F.
  *
- * Half of the walls were read (in an engineering data library, a pipe note and a course table), the others are recalled.
+ * Over a third of the walls were read (in an engineering data library, a pipe note and a course table), the others are recalled.
  * The minimum wall is the outside diameter over the SDR, but not under 0.060 in. Inside diameter here is the outside
  * diameter less two minimum walls, the widest the standard allows: an average bore is about 0.02 in (up to 2 in) narrower.
  *

@@ -64,7 +64,7 @@ export const pipeStandardsSources: readonly Source[] = [
     author: [{ literal: "ASTM International" }],
     issued: { "date-parts": [[2020]] },
     number: "ASTM D2241",
-    note: "Half of the walls and the ratings read in reprints; the others recalled.",
+    note: "Over a third of the walls, and the ratings, read in reprints; the other walls recalled.",
   },
   {
     id: "astm-d2737",
