@@ -57,13 +57,20 @@ export function cut(piece: CubicPiece, from: number, to: number): CubicPiece {
   };
 }
 
+/** Knots nearer than this share of the stretch are one knot. */
+const SAME_KNOT = 1e-12;
+
 /** a + scale · b, over the stretch of `a`; `b` must reach as far. */
 export function added(a: readonly CubicPiece[], b: readonly CubicPiece[], scale: number): readonly CubicPiece[] {
   const start = (a[0] as CubicPiece).from;
   const end = (a.at(-1) as CubicPiece).to;
-  const knots = [...new Set([...a, ...b].flatMap(({ from, to }) => [from, to]))]
-    .filter((x) => x >= start && x <= end)
+  // Two curves may have the same knot but for rounding; a piece that thin would be all rounding.
+  const apart = SAME_KNOT * (end - start);
+  const inner = [...a, ...b]
+    .flatMap(({ from, to }) => [from, to])
+    .filter((x) => x > start + apart && x < end - apart)
     .sort((x, y) => x - y);
+  const knots = [start, ...inner.filter((x, i) => i === 0 || x - (inner[i - 1] as number) > apart), end];
   return knots.slice(1).map((to, i) => {
     const from = knots[i] as number;
     const p = cut(pieceAt(a, from), from, to);
