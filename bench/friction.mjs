@@ -75,7 +75,10 @@ const swameeJainDiameter = (Q, drop, e, nu) =>
 
 // Inputs: the chart, even in the logarithms; a fifth of the walls smooth.
 let seed = 12345;
-const random = () => (seed = (seed * 1103515245 + 12345) % 2147483648) / 2147483648;
+function random() {
+  seed = (seed * 1103515245 + 12345) % 2147483648;
+  return seed / 2147483648;
+}
 const reynolds = Float64Array.from(
   { length: COUNT },
   () => 10 ** (Math.log10(4000) + random() * Math.log10(1e8 / 4000)),
