@@ -22,6 +22,9 @@ import { threeKFittings } from "./three-k-fittings.ts";
 /** Below this Reynolds number the water is at rest for every purpose; a coefficient would grow without bound. */
 export const AT_REST: number = 1e-6;
 
+/** From about this Reynolds number on a coefficient no longer changes with flow. */
+const FULLY_TURBULENT = 1e4;
+
 const KINDS: readonly RunFitting["kind"][] = [
   "named",
   "coefficient",
@@ -59,11 +62,12 @@ export function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: st
     case "named": {
       requireOneOf(`${path}.fitting`, fitting.fitting, Object.keys(namedFittings));
       const { coefficient, method } = namedCoefficient(fitting.fitting, run, Math.max(reynolds, AT_REST));
-      // The printed constants begin at 1/2 in and laminar flow; both ends are covered by the formula itself.
+      // The three-K method covers slow flow; one figure for every flow is one for turbulent flow.
+      const insideRange = method === "darby-1999" || reynolds >= FULLY_TURBULENT || reynolds < AT_REST;
       return {
         headLoss: headLossOf(coefficient, flow, insideDiameter),
         method,
-        insideRange: true,
+        insideRange,
         name: fitting.fitting,
       };
     }

@@ -24,8 +24,8 @@ export interface ThreeKInput {
  * @remarks
  * K = K₁ / Re + Kᵢ (1 + K_d / Dₙ^0.3), Dₙ in inches
  *
- * with K on the velocity head V²/(2g) in the pipe, Re `reynolds`, Dₙ `nominalSize`. Fitted to published data from 1/2 in up,
- * laminar and turbulent; fittings of one name differ by 25 % and more between makers.
+ * with K on the velocity head V²/(2g) in the pipe, Re `reynolds`, Dₙ `nominalSize`. Fitted to published data over laminar and
+ * turbulent flow and a wide span of sizes; fittings of one name differ by 25 % and more between makers.
  *
  * @param input - constants, Reynolds number and nominal size; each field says its unit and the values it takes
  * @returns K, 0 or more

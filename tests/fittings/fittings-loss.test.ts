@@ -128,6 +128,14 @@ test("flow too small to hold a check valve open is said so", () => {
   expect(fittingsLoss(run([valve], gpm(20))).insideRange).toBe(true);
 });
 
+test("a foot valve's one figure is for turbulent flow, an elbow's three constants for any", () => {
+  const at = (fitting: "foot valve" | "elbow 90", flow: number): boolean =>
+    fittingsLoss(run([{ kind: "named", fitting }], flow)).insideRange;
+  // Re 10 000 in this pipe is about 2.7e-4 m³/s.
+  expect([at("foot valve", 2.6e-4), at("foot valve", 2.8e-4)]).toEqual([false, true]);
+  expect(at("elbow 90", 1e-6)).toBe(true);
+});
+
 test.each([
   [
     "fittings[1].fitting",
