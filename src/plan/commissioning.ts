@@ -4,7 +4,7 @@
  * @module
  */
 import { bucketTime } from "../field/index.ts";
-import { usGallons } from "../units/index.ts";
+import { usGallons, type VolumeFlow } from "../units/index.ts";
 import type { Measure, MeasureKind } from "./measure.ts";
 import type { PlanStages } from "./stages.ts";
 
@@ -34,7 +34,7 @@ const BUCKET = usGallons(5);
 const BANDS = {
   level: 0.1,
   pressure: 0.05,
-  flow: 0.1,
+  bucket: 0.04,
   current: 0.1,
   voltage: 0.05,
   time: 0.15,
@@ -85,30 +85,55 @@ export function commissioningSheet({
     ),
   ];
   if (chosen?.atCutIn != null) {
-    const open = chosen.atCutIn;
+    const { flow } = chosen.atCutIn;
+    // Where the acceptance grade says how far a good pump may lie from its curve, that is the band, and the reading's own
+    // error on top of it.
+    const { low, high } = chosen.flowBand ?? { low: flow, high: flow };
+    const least = low * (1 - BANDS.bucket);
+    const most = high * (1 + BANDS.bucket);
+    const time = (at: number): number => bucketTime({ volume: BUCKET, flow: at as VolumeFlow });
+    const level = (at: number): number => well.staticLevel + at * (well.law.aquiferLoss + well.law.wellLoss * at);
+    const between = (
+      code: string,
+      reading: string,
+      how: string,
+      kind: MeasureKind,
+      expected: number,
+      from: number,
+      to: number,
+    ): ExpectedReading => ({
+      code,
+      reading,
+      how,
+      expected: { kind, value: expected },
+      low: { kind, value: from },
+      high: { kind, value: to },
+    });
     sheet.push(
-      band(
+      between(
         "flow-at-cut-in",
         "Flow at the wellhead, gauge held at cut-in",
         "Bucket and stopwatch at the wellhead hydrant, several runs",
         "flow",
-        open.flow,
-        BANDS.flow,
+        flow,
+        least,
+        most,
       ),
-      band(
+      between(
         "bucket-time",
         "Time to fill a five-gallon bucket at that flow",
         "Stopwatch, to the mark on the bucket",
         "shortTime",
-        bucketTime({ volume: BUCKET, flow: open.flow }),
-        BANDS.flow,
+        time(flow),
+        time(most),
+        time(least),
       ),
       band(
         "pumping-level",
         "Water level while pumping at that flow",
         "Sounder, after the level has settled",
         "length",
-        well.staticLevel + open.flow * (well.law.aquiferLoss + well.law.wellLoss * open.flow),
+        level(flow),
         BANDS.level,
       ),
     );

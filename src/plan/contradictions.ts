@@ -123,6 +123,13 @@ function controlIssues({ controls }: Job): JobIssue[] {
       expected: "the loss of the open valve and the flow it is rated at, both or neither",
     });
   }
+  if (controls.reliefCapacity !== undefined && controls.reliefPressure === undefined) {
+    issues.push({
+      path: "controls.reliefPressure",
+      value: undefined,
+      expected: "the pressure the relief valve opens at, with its capacity",
+    });
+  }
   return issues;
 }
 
@@ -203,6 +210,9 @@ function powerIssues({ power }: Job): JobIssue[] {
   const issues = power.circuit.flatMap(({ size }, i) =>
     size === undefined ? [] : refusal(`power.circuit[${i}].size`, size, () => parseConductorSize(size)),
   );
+  const { groundingSize } = power;
+  if (groundingSize !== undefined)
+    issues.push(...refusal("power.groundingSize", groundingSize, () => parseConductorSize(groundingSize)));
   power.sources.forEach((source, i) => {
     const path = `power.sources[${i}]`;
     if (source.kind === "generator" && source.runningPower === undefined) {

@@ -6,14 +6,17 @@
 import { checkReliefValve, pressureHeld, type RatedPart, type RegulatingValve } from "../control/index.ts";
 import { pressureOfHead } from "../head/index.ts";
 import type { PumpCurve } from "../pump/index.ts";
-import type { GaugePressure, Length, PressureDifference } from "../units/index.ts";
+import { type GaugePressure, type Length, type PressureDifference, psiDifference } from "../units/index.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
 import { elevations, tankElevation } from "./layout-solve.ts";
-import { flowAt, type Lift, shutoffPressure } from "./lift.ts";
+import { flowAt, type Lift, pressureAtShutoff } from "./lift.ts";
 import type { ControlsStage, LayoutStage } from "./stages.ts";
 import { usesOf } from "./uses.ts";
+
+/** Usual difference of cut-out and cut-in: 20 psi, common practice; a little less is not worth a word. */
+const USUAL_DIFFERENTIAL = psiDifference(19.5);
 
 /** The job's valve in the words of the control module; its open loss is already in the lift. */
 export function valveOf({ controls }: Job): RegulatingValve | null {
@@ -94,6 +97,18 @@ export function controlsFindings(
     ...setPressureFindings(lift.job),
     ...(curve === null ? [] : [...inletFindings(lift, curve), ...reliefFindings(lift, curve, layout)]),
     ...heldFindings(stage),
+    ...finding({
+      code: "switch-differential-narrow",
+      stage: "controls",
+      kind: "pressureDifference",
+      value: controls.cutOut - controls.cutIn,
+      limit: USUAL_DIFFERENTIAL,
+      wrong: "below",
+      severity: "look",
+      message: "Cut-in and cut-out lie closer together than is usual: the tank gives little water between them.",
+      remedy: "Widen the switch setting, if the user and the ratings allow.",
+      basis: PRACTICE,
+    }),
     ...(controls.dryRunCutOff === true
       ? []
       : finding({
@@ -149,7 +164,7 @@ function inletFindings(lift: Lift, curve: PumpCurve): readonly Finding[] {
     code: "valve-inlet-pressure",
     stage: "controls",
     kind: "pressure",
-    value: shutoffPressure(highest(lift), curve),
+    value: pressureAtShutoff(highest(lift), curve),
     limit: most,
     wrong: "above",
     severity: "stop",
@@ -174,7 +189,7 @@ function reliefFindings(lift: Lift, curve: PumpCurve, layout: LayoutStage): read
       stage: "controls",
       subject: weakest.name,
       kind: "pressure",
-      value: shutoffPressure(atHighest, curve),
+      value: pressureAtShutoff(atHighest, curve),
       limit: weakest.rating,
       wrong: "above",
       severity: "stop",
@@ -185,14 +200,16 @@ function reliefFindings(lift: Lift, curve: PumpCurve, layout: LayoutStage): read
       basis: PRACTICE,
     });
   }
+  const { reliefCapacity: ratedCapacity } = lift.job.controls;
   const { conditions } = checkReliefValve({
     setPressure: reliefPressure,
     cutOut,
+    ...(ratedCapacity === undefined ? {} : { ratedCapacity }),
     pumpFlowAt: (pressure) => flowAt(atHighest, curve, pressure),
     parts,
   });
   const base = { stage: "controls", subject: "relief valve", kind: "pressure", value: reliefPressure } as const;
-  return conditions.flatMap(({ code, limit }) => {
+  return conditions.flatMap(({ code, value, limit }) => {
     if (code === "set above a rating") {
       return finding({
         ...base,
@@ -214,6 +231,22 @@ function reliefFindings(lift: Lift, curve: PumpCurve, layout: LayoutStage): read
         severity: "fix",
         message: "The relief valve opens at or below cut-out: it weeps at every cycle.",
         remedy: "Set it above the cut-out.",
+        basis: PRACTICE,
+      });
+    }
+    if (code === "capacity too small") {
+      return finding({
+        stage: "controls",
+        subject: "relief valve",
+        kind: "flow",
+        code: "relief-capacity",
+        value,
+        limit,
+        wrong: "below",
+        severity: "stop",
+        message:
+          "The relief valve passes less than the pump gives at its set pressure: it cannot hold the pressure there.",
+        remedy: "Take a relief valve of that capacity, or two.",
         basis: PRACTICE,
       });
     }

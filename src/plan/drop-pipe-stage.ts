@@ -4,16 +4,24 @@
  * @module
  */
 import { pressureOfHead } from "../head/index.ts";
-import { darcyWeisbachLoss, findPipe, type PipeSize, wallRoughness } from "../pipe/index.ts";
-import type { PumpCurve } from "../pump/index.ts";
-import type { GaugePressure, Length, VolumeFlow } from "../units/index.ts";
+import {
+  darcyWeisbachLoss,
+  findPipe,
+  type PipeSize,
+  pipeGradeProperties,
+  pipeMass,
+  wallRoughness,
+} from "../pipe/index.ts";
+import type { Force, GaugePressure, Length, Mass, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
+import { drawdownAt, dropPipeFixings, hangingLoad } from "../well/index.ts";
 import { highestVelocity } from "./choose-pipes.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
 import { dropPipeFittings, dropPipeLength, type Lift } from "./lift.ts";
-import { familySizes, runLoss } from "./pipes.ts";
+import { familySizes, ratingAt, runLoss } from "./pipes.ts";
+import type { PumpWork } from "./pump-stage.ts";
 import type { DropPipeStage } from "./stages.ts";
 
 /** Family of the drop pipe where the job names no pipe: threaded heavy-wall PVC, common practice. */
@@ -39,9 +47,9 @@ function velocityIn(pipe: PipeSize, flow: VolumeFlow, { kinematicViscosity }: Wa
   }).velocity;
 }
 
-/** The drop pipe at the duty flow, and with the pump against a closed valve. */
-export function dropPipeStage(lift: Lift, flow: VolumeFlow, curve: PumpCurve | null): DropPipeStage {
-  const { job, water, dropPipe } = lift;
+/** The drop pipe at the duty flow, with the pump against a closed valve, and hanging on the hoist. */
+export function dropPipeStage(lift: Lift, flow: VolumeFlow, pump: PumpWork["pump"]): DropPipeStage {
+  const { job, water, dropPipe, setting, law, staticLevel } = lift;
   const loss = runLoss(
     { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) },
     flow,
@@ -54,17 +62,38 @@ export function dropPipeStage(lift: Lift, flow: VolumeFlow, curve: PumpCurve | n
     velocity: velocityIn(dropPipe, flow, water) as DropPipeStage["velocity"],
     headLoss: (loss.pipe + loss.fittings) as Length,
     // The water outside bears up the pipe as the column inside loads it: what is left is the pump's own shutoff head.
-    highestPressure: (curve === null
+    highestPressure: (pump === null
       ? 0
-      : pressureOfHead({ head: curve.greatestHead, density: water.density })) as GaugePressure,
+      : pressureOfHead({ head: pump.curve.greatestHead, density: water.density })) as GaugePressure,
+    pressureRating: ratingAt(dropPipe, water.temperature),
+    hangingLoad: pump?.candidate.mass === undefined ? null : pull(lift, pump.candidate.mass),
+    fixings: dropPipeFixings({
+      pumpSetting: setting,
+      pumpingLevel: Math.max(staticLevel + drawdownAt(law, flow), 0) as Length,
+    }),
   };
+}
+
+/** Pull on the hoist with the pipe full and nothing borne up: what the hoist must be good for. */
+function pull({ dropPipe, setting, water }: Lift, pumpMass: Mass): Force {
+  const { insideDiameter, outsideDiameter, grade } = dropPipe;
+  const { density } = pipeGradeProperties(grade);
+  const mass = pipeMass({ outsideDiameter, insideDiameter, density });
+  return hangingLoad({
+    pumpMass,
+    insideDiameter,
+    outsideDiameter,
+    pipeMass: mass,
+    pumpSetting: setting,
+    density: water.density,
+  }).lifting;
 }
 
 /** The drop pipe against its rating and the usual velocity. */
 export function dropPipeFindings(job: Job, stage: DropPipeStage): readonly Finding[] {
   const { pipe } = stage;
   return [
-    ...(pipe.pressureRating === null
+    ...(stage.pressureRating === null
       ? []
       : finding({
           code: "drop-pipe-rating-exceeded",
@@ -72,12 +101,16 @@ export function dropPipeFindings(job: Job, stage: DropPipeStage): readonly Findi
           subject: pipe.name,
           kind: "pressure",
           value: stage.highestPressure,
-          limit: pipe.pressureRating,
+          limit: stage.pressureRating,
           wrong: "above",
           severity: "stop",
           message: "Against a closed valve the lower end of the drop pipe sees more than it is rated for.",
           remedy: "Take a heavier pipe, or steel for the lower lengths.",
-          basis: { kind: "published", source: pipe.source, locator: "pressure rating at its rating temperature" },
+          basis: {
+            kind: "published",
+            source: pipe.source,
+            locator: "pressure rating, at the temperature of the water",
+          },
         })),
     ...finding({
       code: "drop-pipe-velocity-high",

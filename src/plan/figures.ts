@@ -22,13 +22,16 @@ export interface StageFigures {
   readonly figures: readonly Figure[];
 }
 
+/** Seconds in a day. */
+const DAY = 86400;
+
 const num = (label: string, kind: MeasureKind, value: number): Figure => ({ label, value: measure(kind, value) });
 const text = (label: string, value: string): Figure => ({ label, value });
 const by = (who: "job" | "plan"): string => (who === "job" ? "as given" : "sized by the plan");
 
 /** The stages of a plan as figures, in the order of the work. Pipe runs, uses and cables have tables of their own. */
 export function stageFigures(stages: PlanStages): readonly StageFigures[] {
-  const { site, demand, well, layout, pump, dropPipe, controls, tank, power, disinfection } = stages;
+  const { site, demand, well, layout, pump, dropPipe, controls, tank, day, power, disinfection } = stages;
   return [
     {
       title: "Demand",
@@ -96,7 +99,15 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
         num("Velocity at the duty flow", "velocity", dropPipe.velocity),
         num("Head lost at the duty flow", "length", dropPipe.headLoss),
         num("Highest pressure, at its lower end", "pressure", dropPipe.highestPressure),
-        ...(dropPipe.pipe.pressureRating === null ? [] : [num("Rated for", "pressure", dropPipe.pipe.pressureRating)]),
+        ...(dropPipe.pressureRating === null
+          ? []
+          : [num("Rated for, at the water's temperature", "pressure", dropPipe.pressureRating)]),
+        ...(dropPipe.hangingLoad === null ? [] : [num("Pull on the hoist, pipe full", "force", dropPipe.hangingLoad)]),
+        ...dropPipe.fixings.checkValves.map((depth, i) =>
+          num(i === 0 ? "Check valve, the pump's own" : "Check valve above it", "length", depth),
+        ),
+        num("Guides on the pipe", "count", dropPipe.fixings.guides),
+        num("Ties of the cable", "count", dropPipe.fixings.ties),
       ],
     },
     {
@@ -132,6 +143,21 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
             ]),
       ],
     },
+    ...(day === null
+      ? []
+      : [
+          {
+            title: "A day of use",
+            figures: [
+              text("Pattern", `the day's water in ${day.draws} equal draws, the uses in turn`),
+              num("Starts of the pump", "startsPerDay", day.starts / DAY),
+              num("Time it runs", "time", day.runTime),
+              ...(day.shortestRun === null ? [] : [num("Its shortest run", "shortTime", day.shortestRun)]),
+              num("Water delivered", "volume", day.delivered),
+              ...(day.energy === null ? [] : [num("Energy from the supply", "energy", day.energy)]),
+            ],
+          },
+        ]),
     ...(power === null
       ? []
       : [
@@ -142,6 +168,7 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
               num("Current as it starts", "current", power.lockedRotorCurrent),
               num("Conductors must carry", "current", power.conductorAmpacity),
               num("Breaker, at most", "current", power.highestBreaker),
+              text("Equipment grounding conductor, at least", power.groundingSize),
               num("Power drawn at full load", "power", power.inputPower),
               num("Voltage lost while running", "voltage", power.drop),
               num("as a share of the source", "ratio", power.dropShare),

@@ -36,6 +36,7 @@ export type StageName =
   | "dropPipe"
   | "controls"
   | "tank"
+  | "day"
   | "power"
   | "disinfection";
 

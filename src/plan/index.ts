@@ -46,6 +46,7 @@ export type {
   CandidatePlan,
   ChosenPump,
   ControlsStage,
+  DayStage,
   DemandStage,
   DisinfectionStage,
   DropPipeStage,

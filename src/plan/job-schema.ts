@@ -232,6 +232,7 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
         }),
       ),
       reliefPressure: optional(anyPressure("pressure the relief valve opens at")),
+      reliefCapacity: optional(anyFlow("flow the relief valve passes")),
       dryRunCutOff: optional(v.pipe(v.boolean("true or false"), v.description("whether a dry-run cut-off is fitted"))),
     }),
     tank: optional(
@@ -334,6 +335,8 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
         1,
         "cables from source to motor",
       ),
+      breaker: optional(current("rating of the breaker", 1, 6000)),
+      groundingSize: optional(name("size of the grounding conductor")),
       mostVoltageDrop: optional(ratio("most voltage drop", 0.001, 0.2)),
     }),
     disinfection: optional(

@@ -191,6 +191,8 @@ export interface JobControls {
   readonly regulatingValve?: JobRegulatingValve;
   /** Relief valve: the pressure it opens at. */
   readonly reliefPressure?: GaugePressure;
+  /** Flow the relief valve passes at that pressure, from its certificate. */
+  readonly reliefCapacity?: VolumeFlow;
   /** Whether a low-level or dry-run cut-off is fitted; not, where left out. */
   readonly dryRunCutOff?: boolean;
 }
@@ -221,7 +223,7 @@ export interface JobTank {
   readonly elevation?: Length;
   /** Least run of the pump the customer or the motor asks for; 1 minute where left out. */
   readonly leastRunTime?: Duration;
-  /** Most starts in a day the motor is rated for. */
+  /** Most starts in a day the motor is rated for; the published limit for its power where left out. */
   readonly mostStartsPerDay?: number;
 }
 
@@ -309,6 +311,10 @@ export interface JobPower {
   readonly sources: readonly JobSource[];
   /** Cable from the source to the motor, in order. 1 to 10. */
   readonly circuit: readonly JobCable[];
+  /** Rating of the breaker or fuse that feeds the pump. */
+  readonly breaker?: Current;
+  /** Size of the equipment grounding conductor; sized where left out. */
+  readonly groundingSize?: string;
   /** Most voltage drop at running current; 5 % where left out. */
   readonly mostVoltageDrop?: Ratio;
 }

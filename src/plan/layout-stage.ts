@@ -12,6 +12,7 @@ import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
 import { elevations, solveUse, tankElevation } from "./layout-solve.ts";
+import { ratingAt } from "./pipes.ts";
 import type { LayoutStage, RunPlan, UsePlan } from "./stages.ts";
 import { usesOf } from "./uses.ts";
 
@@ -77,6 +78,7 @@ function runPlan(
     velocity: Math.abs(busiest?.velocity ?? 0) as Velocity,
     headLoss: Math.abs(busiest?.headLoss ?? 0) as Length,
     highestPressure: (job.controls.cutOut + pressureOfHead({ head: fall, density: water.density })) as GaugePressure,
+    pressureRating: ratingAt(pipe, water.temperature),
   };
 }
 
@@ -131,19 +133,23 @@ function runFindings(job: Job, run: RunPlan): readonly Finding[] {
       remedy: "Take the next size of pipe.",
       basis: job.pipeChoice?.highestVelocity === undefined ? PRACTICE : { kind: "given", locator: "highest velocity" },
     }),
-    ...(run.pipe.pressureRating === null
+    ...(run.pressureRating === null
       ? []
       : finding({
           ...base,
           code: "pipe-rating-exceeded",
           kind: "pressure",
           value: run.highestPressure,
-          limit: run.pipe.pressureRating,
+          limit: run.pressureRating,
           wrong: "above",
           severity: "stop",
           message: "At rest at cut-out the lowest end of the run sees more than its pipe is rated for.",
           remedy: "Take a pipe of a higher class, or lower the cut-out.",
-          basis: { kind: "published", source: run.pipe.source, locator: "pressure rating at its rating temperature" },
+          basis: {
+            kind: "published",
+            source: run.pipe.source,
+            locator: "pressure rating, at the temperature of the water",
+          },
         })),
   ];
 }

@@ -3,10 +3,10 @@
  *
  * @module
  */
-import { headOfPressureDifference, pressureOfHead, type TotalDynamicHead, totalDynamicHead } from "../head/index.ts";
+import { headOfPressureDifference, type TotalDynamicHead, totalDynamicHead } from "../head/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
-import { type OperatingPoint, operatingPoint, type PumpCurve } from "../pump/index.ts";
-import type { GaugePressure, Length, PressureDifference, VolumeFlow } from "../units/index.ts";
+import { type OperatingPoint, operatingPoint, type PumpCurve, shutoffPressure } from "../pump/index.ts";
+import type { Density, GaugePressure, Length, PressureDifference, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import { type DrawdownLaw, drawdownAt } from "../well/index.ts";
 import type { Job, JobFitting } from "./job.ts";
@@ -41,11 +41,12 @@ export function dropPipeFittings({ dropPipe }: Job): readonly JobFitting[] {
   return [...fittings, { kind: "swing check valve", count: checkValves + 1 }];
 }
 
-/** Loss of the regulating valve wide open: as the square of the flow. */
-function valveLoss({ controls }: Job, flow: VolumeFlow): PressureDifference {
+/** Head lost in the regulating valve wide open: as the square of the flow. */
+export function valveLossAt({ controls }: Job, flow: VolumeFlow, density: Density): Length {
   const { loss, ratedFlow } = controls.regulatingValve ?? {};
-  if (loss === undefined || ratedFlow === undefined) return 0 as PressureDifference;
-  return (loss * (flow / ratedFlow) ** 2) as PressureDifference;
+  if (loss === undefined || ratedFlow === undefined) return 0 as Length;
+  const pressureDifference = (loss * (flow / ratedFlow) ** 2) as PressureDifference;
+  return headOfPressureDifference({ pressureDifference, density });
 }
 
 /** Head from the water at rest to the tank at a flow and a pressure there, part by part. */
@@ -64,7 +65,7 @@ export function headTaken(lift: Lift, flow: VolumeFlow, pressure: GaugePressure)
       { name: "fittings and check valves", headLoss: loss.fittings },
       {
         name: "regulating valve",
-        headLoss: headOfPressureDifference({ pressureDifference: valveLoss(job, flow), density }),
+        headLoss: valveLossAt(job, flow, density),
       },
     ],
     density,
@@ -84,8 +85,7 @@ export function flowAt(lift: Lift, curve: PumpCurve, pressure: GaugePressure): V
 }
 
 /** Gauge pressure at the tank against a closed valve. */
-export function shutoffPressure(lift: Lift, curve: PumpCurve): GaugePressure {
-  const { density } = lift.water;
-  const head = (curve.greatestHead - lift.staticLevel - tankElevation(lift.job)) as Length;
-  return pressureOfHead({ head, density });
+export function pressureAtShutoff({ job, water, staticLevel }: Lift, curve: PumpCurve): GaugePressure {
+  return shutoffPressure({ curve, staticLevel: (staticLevel + tankElevation(job)) as Length, density: water.density })
+    .pressure;
 }

@@ -31,6 +31,7 @@ export type MeasureKind =
   | "force"
   | "concentration"
   | "specificCapacity"
+  | "conductorArea"
   | "count";
 
 /** A number with its kind; SI. */
@@ -77,6 +78,7 @@ const SHOWN: Readonly<Record<MeasureKind, Shown>> = {
   force: { us: "lbf", metric: "N", decimals: [0, 0] },
   concentration: { us: "mg/L", metric: "mg/L", decimals: [0, 0] },
   specificCapacity: { us: "gpm/ft", metric: "L/s/m", decimals: [2, 3] },
+  conductorArea: { us: "mm²", metric: "mm²", decimals: [2, 2] },
   count: { us: "", metric: "", decimals: [0, 0] },
 };
 

@@ -5,8 +5,23 @@
  * @module
  */
 import { type FittingsLoss, fittingsLoss } from "../fittings/index.ts";
-import { darcyWeisbachLoss, findPipe, listPipes, type PipeSize, wallRoughness } from "../pipe/index.ts";
-import { InputError, type KinematicViscosity, type Length, parseLength, type VolumeFlow } from "../units/index.ts";
+import {
+  darcyWeisbachLoss,
+  findPipe,
+  listPipes,
+  type PipeSize,
+  ratingAtTemperature,
+  wallRoughness,
+} from "../pipe/index.ts";
+import {
+  type GaugePressure,
+  InputError,
+  type KinematicViscosity,
+  type Length,
+  parseLength,
+  type Temperature,
+  type VolumeFlow,
+} from "../units/index.ts";
 import type { JobFitting } from "./job.ts";
 
 /** A length of one pipe with its fittings. */
@@ -47,6 +62,12 @@ export function runFittings(
     viscosity,
     fittings: fittings.map(({ kind, count }) => ({ kind: "named", fitting: kind, count })),
   });
+}
+
+/** What a pipe may see at a temperature; null where its standard gives no rating. */
+export function ratingAt(pipe: PipeSize, temperature: Temperature): GaugePressure | null {
+  const rated = ratingAtTemperature({ pipe, temperature });
+  return "pressureRating" in rated ? rated.pressureRating : pipe.pressureRating;
 }
 
 /** Sizes that nearly every family has; one of them found leads to the rest. */

@@ -7,6 +7,7 @@ import type { Caution } from "../sources/index.ts";
 import { planCautions } from "./cautions.ts";
 import { commissioningSheet, type ExpectedReading } from "./commissioning.ts";
 import { controlsFindings, controlsStage } from "./controls-stage.ts";
+import { dayFindings, dayStage } from "./day-stage.ts";
 import { demandFindings, demandStage } from "./demand-stage.ts";
 import { disinfectionStage } from "./disinfection-stage.ts";
 import { chooseDropPipe, dropPipeFindings, dropPipeStage } from "./drop-pipe-stage.ts";
@@ -82,10 +83,23 @@ export function planSystem(job: Job): Plan {
     dutyFlow: flow,
   });
   const curve = work.pump?.curve ?? null;
-  const dropPipe = dropPipeStage(work.lift, flow, curve);
+  const dropPipe = dropPipeStage(work.lift, flow, work.pump);
   const controls = controlsStage(work.lift, curve);
   const tank = tankStage(work.lift, curve, atmosphere);
   const power = work.pump === null ? null : powerStage(checked, work.pump.candidate, work.stage.setting);
+  const dayBasis =
+    work.pump === null || power === null
+      ? null
+      : {
+          lift: work.lift,
+          curve: work.pump.curve,
+          motor: work.pump.candidate.motor,
+          tank,
+          demand,
+          atmosphere,
+          motorEfficiency: work.pump.candidate.motor.power / power.inputPower,
+        };
+  const day = dayBasis === null ? null : dayStage(dayBasis);
   const disinfection = disinfectionStage(work.lift, layout, tank, flow);
   const stages: PlanStages = {
     site,
@@ -96,6 +110,7 @@ export function planSystem(job: Job): Plan {
     dropPipe,
     controls,
     tank,
+    day,
     power,
     disinfection,
   };
@@ -106,7 +121,8 @@ export function planSystem(job: Job): Plan {
     ...pumpFindings(checked, work),
     ...dropPipeFindings(checked, dropPipe),
     ...controlsFindings(work.lift, curve, controls, layout),
-    ...tankFindings(checked, tank),
+    ...tankFindings(checked, tank, work.pump?.candidate.motor.power ?? null),
+    ...(dayBasis === null ? [] : dayFindings(dayBasis, day)),
     ...(power === null || work.pump === null ? [] : powerFindings(checked, work.pump.candidate.motor, power)),
   ];
   return {

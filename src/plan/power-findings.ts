@@ -3,11 +3,11 @@
  *
  * @module
  */
-import { conductorAmpacity, parseConductorSize } from "../conductor/index.ts";
+import { type ConductorSize, conductorAmpacity, conductorGeometry, parseConductorSize } from "../conductor/index.ts";
 import type { GeneratorChecked, GeneratorMargin } from "../generator/index.ts";
 import { type Basis, type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
-import type { Job, JobMotor } from "./job.ts";
+import type { Job, JobMotor, JobPower } from "./job.ts";
 import type { MeasureKind } from "./measure.ts";
 import { USUAL_DROP } from "./power-stage.ts";
 import type { PowerStage, SourcePlan } from "./stages.ts";
@@ -22,12 +22,11 @@ export function powerFindings(job: Job, motor: JobMotor, stage: PowerStage): rea
   return [...cableFindings(job, stage), ...stage.sources.flatMap((source) => sourceFindings(source, motor))];
 }
 
-function cableFindings(
-  { power }: Job,
-  { cables, dropShare, conductorAmpacity: needed }: PowerStage,
-): readonly Finding[] {
+function cableFindings({ power }: Job, stage: PowerStage): readonly Finding[] {
+  const { cables, dropShare, conductorAmpacity: needed } = stage;
   const { mostVoltageDrop = USUAL_DROP } = power;
   return [
+    ...protectionFindings(power, stage),
     ...finding({
       code: "voltage-drop",
       stage: "power",
@@ -59,6 +58,59 @@ function cableFindings(
         basis: { kind: "published", source: "nfpa-70", locator: "430.22 and Table 310.16, 75 °C" },
       });
     }),
+  ];
+}
+
+/** The breaker and the grounding conductor the job gives, against the code. */
+function protectionFindings({ breaker, groundingSize }: JobPower, stage: PowerStage): readonly Finding[] {
+  const least = parseConductorSize(stage.groundingSize);
+  const area = (size: ConductorSize): number => conductorGeometry(size).area;
+  const published = (locator: string): Basis => ({ kind: "published", source: "nfpa-70", locator });
+  return [
+    ...(breaker === undefined
+      ? []
+      : [
+          ...finding({
+            code: "breaker-too-large",
+            stage: "power",
+            kind: "current",
+            value: breaker,
+            limit: stage.highestBreaker,
+            wrong: "above",
+            severity: "stop",
+            message: "The breaker is larger than the code permits for this motor: a fault would not trip it in time.",
+            remedy:
+              "Take a breaker of the rating permitted; a larger one only where the motor will not start and the code allows.",
+            basis: published("430.52"),
+          }),
+          ...finding({
+            code: "breaker-too-small",
+            stage: "power",
+            kind: "current",
+            value: breaker,
+            limit: stage.fullLoadCurrent,
+            wrong: "at or below",
+            severity: "fix",
+            message: "The breaker is rated at or below the running current: it trips while the pump runs.",
+            remedy: "Take the next standard rating above the conductors' need.",
+            basis: { kind: "derived", locator: "full-load current" },
+          }),
+        ]),
+    ...(groundingSize === undefined
+      ? []
+      : finding({
+          code: "grounding-too-thin",
+          stage: "power",
+          kind: "conductorArea",
+          value: area(parseConductorSize(groundingSize)),
+          limit: area(least),
+          wrong: "below",
+          severity: "stop",
+          message: `The equipment grounding conductor is thinner than the code asks: ${stage.groundingSize} at least.`,
+          remedy:
+            "Take the size the plan says; where drop enlarged the conductors, the grounding conductor grows with them.",
+          basis: published("Table 250.122 and 250.122(B)"),
+        })),
   ];
 }
 

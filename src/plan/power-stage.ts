@@ -5,9 +5,13 @@
  */
 import {
   type CircuitSegment,
+  type ConductorChoice,
   type ConductorSize,
   conductorChoices,
+  conductorGeometry,
   conductorImpedance,
+  groundingConductor,
+  leastMetal,
   lockedRotorDrop,
   parseConductorSize,
   smallestConductor,
@@ -65,6 +69,7 @@ export function powerStage(job: Job, { motor }: JobPumpCandidate, setting: Lengt
     lockedRotorCurrent: load.lockedRotorCurrent,
     conductorAmpacity: branch.conductorAmpacity,
     highestBreaker: branch.protectionRating,
+    groundingSize: groundingOf(job, branch.protectionRating, branch.conductorAmpacity, sizes),
     inputPower: load.inputPower,
     cables: job.power.circuit.map(
       (cable, i): CablePlan => ({
@@ -108,7 +113,7 @@ function segmentOf(cable: JobCable, size: ConductorSize, setting: Length): Circu
   return { length: lengthOf(cable, setting), resistance, reactance };
 }
 
-/** Sizes given, and one size for all that is left open: the smallest that keeps drop and ampacity. */
+/** Sizes given, and for what is left open the least metal that keeps drop and ampacity. */
 function sizesOf(
   job: Job,
   source: JobSource,
@@ -120,22 +125,58 @@ function sizesOf(
   const given = circuit.map(({ size }) => (size === undefined ? null : parseConductorSize(size)));
   const open = circuit.filter((_, i) => given[i] === null);
   const settled = circuit.flatMap((cable, i) => (given[i] == null ? [] : [segmentOf(cable, given[i], setting)]));
-  const length = open.reduce((sum, cable) => sum + lengthOf(cable, setting), 0) as Length;
-  const aluminium = open.some(({ material }) => material === "aluminium");
-  const found = smallestConductor({
+  const common = {
     system: source.phase,
     sourceVoltage: source.voltage,
     current: load.current,
     powerFactor: load.powerFactor,
     nominalVoltage: source.voltage,
-    length,
-    choices: conductorChoices({ material: aluminium ? "aluminium" : "copper", insulation: "75 °C", bundled: 3 }),
     dropLimit: mostVoltageDrop,
-    ampacityNeeded,
-    settled,
-  });
-  const chosen = parseConductorSize(found.choice.size);
-  return given.map((size) => size ?? chosen);
+  };
+  const [first, second] = open;
+  let chosen: readonly ConductorSize[];
+  if (first !== undefined && second !== undefined && open.length === 2 && settled.length === 0) {
+    // Two runs in series, the usual case: each its own size.
+    const run = (cable: JobCable) => ({
+      length: lengthOf(cable, setting),
+      choices: choicesFor(cable.material),
+      ampacityNeeded,
+    });
+    const least = leastMetal({ ...common, runs: [run(first), run(second)] });
+    const pair = least.state === "found" ? least.choices.map(({ size }) => size) : [thickest(first), thickest(second)];
+    chosen = pair.map(parseConductorSize);
+  } else {
+    const length = open.reduce((sum, cable) => sum + lengthOf(cable, setting), 0) as Length;
+    const material = open.some((cable) => cable.material === "aluminium") ? "aluminium" : "copper";
+    const { choice } = smallestConductor({ ...common, length, choices: choicesFor(material), ampacityNeeded, settled });
+    chosen = open.map(() => parseConductorSize(choice.size));
+  }
+  let next = 0;
+  return given.map((size) => size ?? (chosen[next++] as ConductorSize));
+}
+
+function choicesFor(material: JobCable["material"] = "copper"): readonly ConductorChoice[] {
+  return conductorChoices({ material, insulation: "75 °C", bundled: 3 });
+}
+
+function thickest({ material }: JobCable): string {
+  return choicesFor(material).at(-1)?.size ?? "4/0 AWG";
+}
+
+/** Least grounding conductor: by the breaker; where drop enlarged the conductors, enlarged in proportion. */
+function groundingOf(
+  job: Job,
+  breaker: Current,
+  ampacityNeeded: Current,
+  sizes: readonly ConductorSize[],
+): ConductorSize {
+  const material = job.power.circuit[0]?.material ?? "copper";
+  const areaOf = (size: ConductorSize): number => conductorGeometry(size).area;
+  const used = sizes.reduce((most, size) => (areaOf(size) > areaOf(most) ? size : most));
+  const enough = choicesFor(material).find(({ ampacity = 0 }) => ampacity >= ampacityNeeded);
+  const from = parseConductorSize(enough?.size ?? used);
+  const enlarged = areaOf(used) > areaOf(from) ? { enlarged: { from, to: used } } : {};
+  return groundingConductor({ overcurrentRating: job.power.breaker ?? breaker, material, ...enlarged }).size;
 }
 
 function sourcePlan(

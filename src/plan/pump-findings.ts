@@ -3,17 +3,18 @@
  *
  * @module
  */
-import type { PumpCurve } from "../pump/index.ts";
+import { type PumpCurve, pumpDuty } from "../pump/index.ts";
 import type { Length } from "../units/index.ts";
 import type { SettingCheck } from "../well/index.ts";
 import { type Basis, type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
 import { greatestShaftPower, type PumpWork } from "./pump-stage.ts";
-import type { PumpStage } from "./stages.ts";
+import type { ChosenPump, PumpPoint, PumpStage } from "./stages.ts";
 
-/** A pump's best run starts at about 70 % and ends at about 120 % of its best flow: common practice. */
+/** The preferred region of a pump, as shares of the flow of best efficiency (`ansi-hi-9.6.3`, recalled). */
 const NEAR_BEST = 0.7;
+const UPTHRUST = 1.2;
 
 /** Everything that stands against the pump or its setting. */
 export function pumpFindings(job: Job, { stage, pump, lift }: PumpWork): readonly Finding[] {
@@ -126,8 +127,6 @@ function chosenFindings(job: Job, { chosen }: PumpStage, curve: PumpCurve): read
   const { controls } = job;
   const { cooling } = chosen;
   const base = { stage: "pump", subject: chosen.name } as const;
-  const best = bestFlow(curve);
-  const usual = chosen.atCutOut?.flow ?? 0;
   return [
     ...finding({
       ...base,
@@ -155,20 +154,7 @@ function chosenFindings(job: Job, { chosen }: PumpStage, curve: PumpCurve): read
           remedy: "Fit a flow sleeve over the motor, no wider than the plan says.",
           basis: PRACTICE,
         })),
-    ...(best === null || usual === 0
-      ? []
-      : finding({
-          ...base,
-          code: "far-left-of-best",
-          kind: "ratio",
-          value: usual / best,
-          limit: NEAR_BEST,
-          wrong: "below",
-          severity: "look",
-          message: "At cut-out the pump works well left of its best flow: it wastes power there.",
-          remedy: "A pump of a smaller flow class may cost less to run.",
-          basis: PRACTICE,
-        })),
+    ...bestEfficiencyFindings(base, chosen, curve),
   ];
 }
 
@@ -192,9 +178,46 @@ function motorFindings({ pump, lift, stage }: PumpWork): readonly Finding[] {
   });
 }
 
-/** Flow of the best efficiency; null where the curve gives none. */
-function bestFlow({ efficiency }: PumpCurve): number | null {
-  if (efficiency === undefined) return null;
-  const best = efficiency.y.indexOf(Math.max(...efficiency.y));
-  return efficiency.x[best] ?? null;
+/** Where the pump works against its best flow: the least it runs long at, and the most. */
+function bestEfficiencyFindings(
+  base: { readonly stage: "pump"; readonly subject: string },
+  { atCutIn, atCutOut }: ChosenPump,
+  curve: PumpCurve,
+): readonly Finding[] {
+  const basis: Basis = { kind: "published", source: "ansi-hi-9.6.3", locator: "preferred region, recalled" };
+  const share = (point: PumpPoint | null): number | null =>
+    point === null ? null : pumpDuty({ curve, flow: point.flow }).bestFraction;
+  const least = share(atCutOut);
+  const most = share(atCutIn);
+  return [
+    ...(least === null
+      ? []
+      : finding({
+          ...base,
+          code: "far-left-of-best",
+          kind: "ratio",
+          value: least,
+          limit: NEAR_BEST,
+          wrong: "below",
+          severity: "look",
+          message: "At cut-out the pump works well left of its best flow: it wastes power there.",
+          remedy: "A pump of a smaller flow class may cost less to run.",
+          basis,
+        })),
+    ...(most === null
+      ? []
+      : finding({
+          ...base,
+          code: "upthrust",
+          kind: "ratio",
+          value: most,
+          limit: UPTHRUST,
+          wrong: "above",
+          severity: "fix",
+          message:
+            "At cut-in the pump works far right of its best flow, where its shaft is lifted off the thrust bearing.",
+          remedy: "Throttle the pump, raise the switch setting, or take a pump of a larger flow class.",
+          basis,
+        })),
+  ];
 }

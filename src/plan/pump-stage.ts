@@ -3,12 +3,21 @@
  *
  * @module
  */
-import { hydraulicPower, type PumpCurve, pumpCurve, pumpEfficiencyAt, pumpHeadAt } from "../pump/index.ts";
+import {
+  acceptanceTolerance,
+  hydraulicPower,
+  type OperatingPoint,
+  operatingBand,
+  type PumpCurve,
+  pumpCurve,
+  pumpEfficiencyAt,
+  pumpHeadAt,
+} from "../pump/index.ts";
 import type { GaugePressure, Length, Power, VolumeFlow } from "../units/index.ts";
 import { motorCooling, pumpSetting } from "../well/index.ts";
 import type { Job, JobPumpCandidate } from "./job.ts";
 import { pressureWhileUsed } from "./layout-stage.ts";
-import { flowAt, headTaken, type Lift, pumpAt, shutoffPressure } from "./lift.ts";
+import { flowAt, headTaken, type Lift, pressureAtShutoff, pumpAt } from "./lift.ts";
 import type { CandidatePlan, ChosenPump, PumpPoint, PumpStage } from "./stages.ts";
 import { usesOf } from "./uses.ts";
 
@@ -161,7 +170,8 @@ function chosenPump(lift: Lift, candidate: JobPumpCandidate, curve: PumpCurve, p
     name: candidate.name,
     atCutIn: plan.atCutIn,
     atCutOut: plan.atCutOut,
-    shutoffPressure: shutoffPressure({ ...lift, staticLevel: highestStaticLevel }, curve),
+    flowBand: flowBand(lift, curve),
+    shutoffPressure: pressureAtShutoff({ ...lift, staticLevel: highestStaticLevel }, curve),
     cooling: motorCooling({
       flow: leastLongFlow(job, plan),
       casingInsideDiameter,
@@ -169,6 +179,17 @@ function chosenPump(lift: Lift, candidate: JobPumpCandidate, curve: PumpCurve, p
       ...(candidate.motor.coolingVelocity === undefined ? {} : { leastVelocity: candidate.motor.coolingVelocity }),
     }),
   };
+}
+
+/** Flow at cut-in of the weakest and the strongest pump the acceptance grade passes; null where one of them has none. */
+function flowBand(lift: Lift, curve: PumpCurve): ChosenPump["flowBand"] {
+  const tolerance = acceptanceTolerance({ grade: "small pump" });
+  const systemHead = (flow: VolumeFlow): Length => headTaken(lift, flow, lift.job.controls.cutIn).totalDynamicHead;
+  const { low, high } = operatingBand({ curve, systemHead, tolerance });
+  const flow = (point: OperatingPoint): VolumeFlow | null =>
+    point.state === "running" ? point.flow : point.state === "runs out" ? point.moreThan : null;
+  const [least, most] = [flow(low), flow(high)];
+  return least === null || most === null ? null : { low: least, high: most };
 }
 
 /** The least flow the pump runs long at: behind a valve the smallest use it holds, else its flow at cut-out. */

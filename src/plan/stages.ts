@@ -14,6 +14,8 @@ import type {
   AbsolutePressure,
   Current,
   Duration,
+  Energy,
+  Force,
   GaugePressure,
   Length,
   Power,
@@ -25,7 +27,7 @@ import type {
   VolumeFlow,
 } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
-import type { DrawdownLaw, MotorCooling, PumpSetting } from "../well/index.ts";
+import type { DrawdownLaw, Fixings, MotorCooling, PumpSetting } from "../well/index.ts";
 import type { PipeChoiceState } from "./choose-pipes.ts";
 
 /** The place: its water and its air. */
@@ -52,6 +54,8 @@ export interface DemandStage {
 export interface WellStage {
   /** Drawdown against flow, from the test. */
   readonly law: DrawdownLaw;
+  /** What the law was taken from. */
+  readonly lawBasis: "single test" | "step test" | "largest step alone";
   /** Flow per drawdown at the design flow. */
   readonly specificCapacity: Transmissivity;
   /** Depth to the water at rest. */
@@ -88,6 +92,8 @@ export interface RunPlan {
   readonly headLoss: Length;
   /** Highest pressure it sees at rest, at its lowest end. */
   readonly highestPressure: GaugePressure;
+  /** What its pipe may see at the temperature of the water; null where its standard gives no rating. */
+  readonly pressureRating: GaugePressure | null;
 }
 
 /** An outlet in a use. */
@@ -164,6 +170,8 @@ export interface ChosenPump {
   readonly atCutIn: PumpPoint | null;
   /** At cut-out, where it gives least; null where it cannot reach it. */
   readonly atCutOut: PumpPoint | null;
+  /** Flow at cut-in of the weakest and the strongest pump that ISO 9906 accepts as this one; null where one delivers none. */
+  readonly flowBand: { readonly low: VolumeFlow; readonly high: VolumeFlow } | null;
   /** Pressure at the surface against a closed valve, the water at its highest. */
   readonly shutoffPressure: GaugePressure;
   /** Cooling of its motor at the least flow it runs long at. */
@@ -202,6 +210,12 @@ export interface DropPipeStage {
   readonly headLoss: Length;
   /** Highest pressure at its lower end: against a closed valve, water at its highest. */
   readonly highestPressure: GaugePressure;
+  /** What it may see at the temperature of the water; null where its standard gives no rating. */
+  readonly pressureRating: GaugePressure | null;
+  /** Pull on the hoist, pipe full and nothing buoyed up: pump, pipe and water; null where the pump's mass is not known. */
+  readonly hangingLoad: Force | null;
+  /** Check valves, guides and cable ties by depth, as practice has them. */
+  readonly fixings: Fixings;
 }
 
 /** What the controls do in a use. */
@@ -242,6 +256,32 @@ export interface TankStage {
   readonly worst: WorstDemand | null;
   /** Time to fill from cut-in to cut-out with nothing used; null where no pump delivers. */
   readonly fillTime: Duration | null;
+}
+
+/** A day of use, run through event by event. */
+export interface DayStage {
+  /** How the run ended. */
+  readonly state: "completed" | "ran dry" | "no storage" | "too many steps";
+  /** Equal parts the day's water is drawn in, at the flows of the uses in turn. */
+  readonly draws: number;
+  /** Starts of the pump. */
+  readonly starts: number;
+  /** Most of them in one hour. */
+  readonly mostStartsInAnHour: number;
+  /** Time the pump runs. */
+  readonly runTime: Duration;
+  /** Its shortest run; null where none ended. */
+  readonly shortestRun: Duration | null;
+  /** Water delivered. */
+  readonly delivered: Volume;
+  /** Water asked for that did not come. */
+  readonly refused: Volume;
+  /** Share of the water asked for that came. */
+  readonly servedShare: Ratio;
+  /** Energy from the supply; null where the pump's curve gives no efficiency. */
+  readonly energy: Energy | null;
+  /** Energy for a volume, J/m³; null likewise. */
+  readonly energyPerVolume: number | null;
 }
 
 /** A cable of the circuit, sized or checked. */
@@ -288,6 +328,8 @@ export interface PowerStage {
   readonly conductorAmpacity: Current;
   /** Highest standard breaker the code permits. */
   readonly highestBreaker: Current;
+  /** Least equipment grounding conductor. */
+  readonly groundingSize: string;
   /** Power drawn at full load. */
   readonly inputPower: Power;
   /** The cables. */
@@ -328,6 +370,8 @@ export interface PlanStages {
   readonly controls: ControlsStage;
   /** The tank. */
   readonly tank: TankStage;
+  /** A day of use; null where there is no pump, or the job does not say how much a day takes. */
+  readonly day: DayStage | null;
   /** Power; null where there is no pump to feed. */
   readonly power: PowerStage | null;
   /** Disinfection. */

@@ -7,6 +7,7 @@ import { cubicValue, monotoneCubic } from "../numeric/index.ts";
 import type { PumpCurve } from "../pump/index.ts";
 import {
   type AirCharge,
+  motorStartLimit,
   recommendedPrecharge,
   type TankDrawdown,
   tankDrawdown,
@@ -21,7 +22,7 @@ import {
   type GaugePressure,
   litres,
   minutes,
-  perDay,
+  type Power,
   type Volume,
   type VolumeFlow,
 } from "../units/index.ts";
@@ -106,7 +107,7 @@ function sized({ job }: Lift, precharge: GaugePressure, pumpFlow: VolumeFlow, at
 }
 
 /** Precharge, run time and starts against their limits. */
-export function tankFindings(job: Job, stage: TankStage): readonly Finding[] {
+export function tankFindings(job: Job, stage: TankStage, motorPower: Power | null): readonly Finding[] {
   const { tank, controls } = job;
   const { worst } = stage;
   const leastRun = tank?.leastRunTime ?? USUAL_RUN_TIME;
@@ -141,22 +142,27 @@ export function tankFindings(job: Job, stage: TankStage): readonly Finding[] {
             remedy: "Take a larger tank or a wider switch setting.",
             basis: tank?.leastRunTime === undefined ? PRACTICE : { kind: "given", locator: "least run time" },
           }),
-          ...(tank?.mostStartsPerDay === undefined
-            ? []
-            : finding({
-                code: "starts-too-often",
-                stage: "tank",
-                kind: "startsPerDay",
-                value: worst.starts,
-                limit: perDay(tank.mostStartsPerDay),
-                wrong: "above",
-                severity: "fix",
-                message: "At the worst use the pump would start more often in a day than its motor is rated for.",
-                remedy: "Take a larger tank, or a regulating valve.",
-                basis: { kind: "given", locator: "most starts in a day" },
-              })),
+          ...startFindings(worst, motorPower),
         ]),
   ];
+}
+
+/** Starts at the worst use against what motors of the power stand in an hour. */
+function startFindings({ starts }: WorstDemand, power: Power | null): readonly Finding[] {
+  if (power === null) return [];
+  const limit = motorStartLimit(power);
+  return finding({
+    code: "starts-too-often",
+    stage: "tank",
+    kind: "startsPerHour",
+    value: starts,
+    limit: limit.perHour,
+    wrong: "above",
+    severity: "fix",
+    message: "At the worst use the pump would start more often in an hour than its motor should.",
+    remedy: "Take a larger tank, or a regulating valve.",
+    basis: { kind: "published", source: limit.method },
+  });
 }
 
 function prechargeFindings(

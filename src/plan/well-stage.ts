@@ -4,7 +4,7 @@
  * @module
  */
 import type { Length, Transmissivity, Volume, VolumeFlow } from "../units/index.ts";
-import { casingVolume, type DrawdownLaw, drawdownAt, singleTestLaw, waterColumn } from "../well/index.ts";
+import { casingVolume, type DrawdownLaw, drawdownAt, fitStepTest, singleTestLaw, waterColumn } from "../well/index.ts";
 import type { Finding } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job, JobWell } from "./job.ts";
@@ -12,10 +12,11 @@ import type { WellStage } from "./stages.ts";
 
 /** The well at a flow. */
 export function wellStage({ well }: Job, flow: VolumeFlow): WellStage {
-  const law = drawdownLawOf(well);
+  const { law, basis } = drawdownLawOf(well);
   const drawdown = drawdownAt(law, flow);
   return {
     law,
+    lawBasis: basis,
     specificCapacity: (flow / drawdown) as Transmissivity,
     staticLevel: well.staticLevel,
     drawdown,
@@ -25,11 +26,18 @@ export function wellStage({ well }: Job, flow: VolumeFlow): WellStage {
   };
 }
 
-/** Drawdown against flow from the pumping test. */
-function drawdownLawOf(well: JobWell): DrawdownLaw {
-  const [first] = well.test;
-  if (first === undefined) throw new Error("a job without a test passed its schema");
-  return singleTestLaw({ flow: first.flow, drawdown: (first.pumpingLevel - well.staticLevel) as Length });
+/** Steps at two flows fit the step law; one flow, or steps that fit no law, give drawdown in proportion. */
+function drawdownLawOf(well: JobWell): { readonly law: DrawdownLaw; readonly basis: WellStage["lawBasis"] } {
+  const steps = well.test.map(({ flow, pumpingLevel }) => ({
+    flow,
+    drawdown: (pumpingLevel - well.staticLevel) as Length,
+  }));
+  if (new Set(steps.map(({ flow }) => flow)).size > 1) {
+    const fit = fitStepTest({ steps });
+    if (fit.state === "law") return { law: fit.law, basis: "step test" };
+  }
+  const largest = steps.reduce((most, step) => (step.flow > most.flow ? step : most));
+  return { law: singleTestLaw(largest), basis: steps.length > 1 ? "largest step alone" : "single test" };
 }
 
 /** The parts of the hole, casing first. */
@@ -67,6 +75,21 @@ export function wellFindings({ well }: Job, stage: WellStage, flow: VolumeFlow):
       remedy: "Test the well at the flow wanted, or keep the setting deep and a dry-run cut-off fitted.",
       basis: { kind: "given", locator: "pumping test" },
     }),
+    ...(stage.lawBasis === "largest step alone"
+      ? finding({
+          code: "step-test-fits-no-law",
+          stage: "well",
+          kind: "count",
+          value: well.test.length,
+          limit: 1,
+          wrong: "above",
+          severity: "look",
+          message:
+            "The steps of the test fit no law of drawdown: levels had not settled, or the well cleared itself. Only the largest step is used.",
+          remedy: "Repeat the step test with steps of equal length.",
+          basis: { kind: "derived", locator: "least squares through the steps" },
+        })
+      : []),
     ...finding({
       code: "water-falls-to-bottom",
       stage: "well",
