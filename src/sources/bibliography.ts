@@ -17,10 +17,13 @@ import { motorSources } from "./records/motor.ts";
 import { networkSources } from "./records/network.ts";
 import { pipeSources } from "./records/pipe.ts";
 import { pipeStandardsSources } from "./records/pipe-standards.ts";
+import { pumpSources } from "./records/pump.ts";
+import { selectionSources } from "./records/selection.ts";
 import { surgeSources } from "./records/surge.ts";
 import { tankSources } from "./records/tank.ts";
 import { unitsSources } from "./records/units.ts";
 import { waterSources } from "./records/water.ts";
+import { wellSources } from "./records/well.ts";
 import type { Source } from "./source.ts";
 
 /**
@@ -49,12 +52,15 @@ export function bibliography(): readonly Source[] {
     ...headSources,
     ...motorSources,
     ...networkSources,
-    ...pipeSources,
     ...pipeStandardsSources,
+    ...pipeSources,
+    ...pumpSources,
+    ...selectionSources,
     ...surgeSources,
     ...tankSources,
     ...unitsSources,
     ...waterSources,
+    ...wellSources,
   ].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
