@@ -98,7 +98,7 @@ export interface RunningCost {
  * });
  * inKilowattHours(day.energy); // ≈ 6.000
  * day.cost; // ≈ 0.960
- * day.costPerCubicMetre; // ≈ 0.0600
+ * day.costPerCubicMetre ?? 0; // ≈ 0.0600
  * ```
  *
  * @source derived: power times time

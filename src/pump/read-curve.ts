@@ -88,7 +88,7 @@ export function pumpHeadSlopeAt(curve: PumpCurve, flow: VolumeFlow): number {
  *     { flow: gpm(14), head: feet(240), efficiency: percent(58) },
  *   ],
  * });
- * pumpEfficiencyAt(curve, gpm(10)); // ≈ 0.600
+ * pumpEfficiencyAt(curve, gpm(10)) ?? 0; // ≈ 0.600
  * ```
  *
  * @source fritsch-carlson-1980
