@@ -293,7 +293,7 @@ describe("a pump that stops", () => {
     expect(flows.some((flow, i) => flow === 0 && flows[i + 1] === 0 && flows[i + 2] === 0)).toBe(true);
     // Until then the line drew what the tank held, all of it.
     const shut = Math.round((surge.checkValve?.time ?? 0) / surge.timeStep);
-    const empty = flows.indexOf(0);
+    const empty = flows.indexOf(0 as VolumeFlow);
     let drawn = 0;
     for (let i = shut; i <= empty; i++) drawn += (((flows[i - 1] ?? 0) + (flows[i] ?? 0)) / 2) * surge.timeStep;
     expect(empty).toBeGreaterThan(shut);

@@ -16,4 +16,13 @@ export const headSources: readonly Source[] = [
     number: "TI 814-01",
     note: "Section 5-6 read in an open copy.",
   },
+  {
+    id: "ansi-hi-9.6.1",
+    type: "standard",
+    title: "Rotodynamic Pumps: Guideline for NPSH Margin",
+    author: [{ literal: "Hydraulic Institute" }],
+    issued: { "date-parts": [[2017]] },
+    number: "ANSI/HI 9.6.1",
+    note: "Cited from memory for the definition of NPSH available.",
+  },
 ];
