@@ -25,7 +25,7 @@ const MOST_LISTED = 12;
  *
  * @param text - the size, material and series in trade words; at most 120 characters
  * @returns the size
- * @throws InputError where no pipe, or more than one, fits; the message lists what is known near it
+ * @throws {@link units.InputError} where no pipe, or more than one, fits; the message lists what is known near it
  *
  * @example
  * ```ts

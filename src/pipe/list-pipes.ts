@@ -48,7 +48,7 @@ export interface PipeFilter {
  *
  * @param filter - the standard ("ASTM D2241") or the material ("PE"); both may be left out
  * @returns the sizes, one for each standard, series, nominal size and grade
- * @throws InputError where the filter names a standard or material that no table has
+ * @throws {@link units.InputError} where the filter names a standard or material that no table has
  *
  * @example
  * ```ts

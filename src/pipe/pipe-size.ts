@@ -60,7 +60,7 @@ export interface PipeSize {
  *
  * @param table - a table of this module, such as {@link astmD2239}
  * @returns the sizes in the table's order, 0 to 500 of them
- * @throws InputError where the table is not one, or holds a figure that is not finite
+ * @throws {@link units.InputError} where the table is not one, or holds a figure that is not finite
  *
  * @example
  * ```ts

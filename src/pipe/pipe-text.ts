@@ -94,10 +94,28 @@ export function readPipeText(text: string): Wanted {
   return wanted;
 }
 
-/** The first of two words for one thing stands; a later, looser rule does not overrule it. */
+/** Two words for one thing may agree ("HDPE PE4710"), not contradict each other ("PVC poly"). */
 function assign<Key extends keyof Wanted>(wanted: Wanted, key: Key, value: NonNullable<Wanted[Key]>): void {
-  if (wanted[key] === undefined) wanted[key] = value;
+  const before = wanted[key];
+  if (before !== undefined && before !== value) {
+    const both = [before, value].map((each) =>
+      typeof each === "object" ? `${each.value} ${each.unit}` : String(each),
+    );
+    throw new InputError("pipe", both.join(" and "), `one ${WORDS[key]}`);
+  }
+  wanted[key] = value;
 }
+
+/** What each part of a text is called in an error. */
+const WORDS: Readonly<Record<keyof Wanted, string>> = {
+  nominal: "nominal size",
+  material: "material",
+  grade: "grade",
+  series: "series of walls",
+  standard: "standard",
+  rating: "pressure rating",
+  tubeSize: "system of sizes",
+};
 
 function readGrade(wanted: Wanted, material: string, grade: string): void {
   assign(wanted, "material", material);

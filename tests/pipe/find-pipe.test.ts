@@ -39,6 +39,8 @@ test.each([
   ["1 in PE 200 psi", /one pipe; it could be/],
   ["7 in PVC SCH 40", /near it are .*"6 in PVC 1120 SCH 40"/],
   ["1-1/4 in PE SIDR 16", /near it are .*"1-1\/4 in PE3408 SIDR 15"/],
+  ["1 in PVC PE SIDR 15", /one material, got PE and PVC/],
+  ["63 mm PE100 PN 16 200 psi", /one pressure rating, got 200 psi and 16 bar/],
   ["2 in bamboo", /"bamboo" is not/],
   ["PVC SCH 40", /a nominal size with its unit/],
   ["2 PVC SCH 40", /"2" is not/],
