@@ -17,6 +17,7 @@ export * as network from "./network/index.ts";
 export * as pipe from "./pipe/index.ts";
 export * as plan from "./plan/index.ts";
 export * as pump from "./pump/index.ts";
+export * as selection from "./selection/index.ts";
 export * as sources from "./sources/index.ts";
 export * as surge from "./surge/index.ts";
 export * as system from "./system/index.ts";

@@ -106,7 +106,7 @@ function protectionFindings({ breaker, groundingSize }: JobPower, stage: PowerSt
           limit: area(least),
           wrong: "below",
           severity: "stop",
-          message: `The equipment grounding conductor is thinner than the code asks: ${stage.groundingSize} at least.`,
+          message: "The equipment grounding conductor is thinner than the code asks.",
           remedy:
             "Take the size the plan says; where drop enlarged the conductors, the grounding conductor grows with them.",
           basis: published("Table 250.122 and 250.122(B)"),
