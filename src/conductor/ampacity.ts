@@ -29,7 +29,10 @@ export interface ConductorAmpacityInput {
   readonly material?: ConductorMaterial;
   /** Rating of the insulation. */
   readonly insulation: TemperatureRating;
-  /** Lowest rating of the terminals at its ends; the rating of the insulation where left out. */
+  /**
+   * Lowest rating of the terminals at its ends; the rating of the insulation where left out. Terminals for up to 100 A count
+   * as 60 °C unless they are marked 75 °C.
+   */
   readonly terminals?: TemperatureRating;
   /** Ambient temperature; 30 °C where left out. 200 to 400 K. */
   readonly ambient?: Temperature;

@@ -50,8 +50,8 @@ export interface ConductorImpedance {
  * @remarks
  * In a raceway, the code's Chapter 9 Table 9, printed to two figures, with reactance in proportion to frequency. In the
  * open, {@link conductorResistance} with skin effect, and the reactance of two parallel wires at the spacing given
- * ({@link conductorReactance}), or 0.08 Ω/km at 50 Hz where it is not. Up to 2 AWG the resistance is ten times the
- * reactance and the choice hardly matters; from 4/0 AWG up it does.
+ * ({@link conductorReactance}), or 0.08 Ω/km at 50 Hz where it is not. Up to 8 AWG the resistance is
+ * fifteen times the reactance and the choice hardly matters; from 1/0 AWG up it does.
  *
  * @param input - the conductor and its surroundings; each field says the values it takes
  * @returns the two figures, Ω/m, with their origin

@@ -26,12 +26,15 @@ export interface ConductorTemperatureInput {
 /** How warm it gets. */
 export type ConductorTemperature =
   | {
+      /** Whether the insulation stands it. */
       readonly state: "within rating" | "above rating";
       /** Steady temperature of the metal, K. */
       readonly temperature: Temperature;
     }
-  /** So much current that the rise of resistance outruns the cooling: no steady temperature below 1000 K. */
-  | { readonly state: "burns out" };
+  | {
+      /** So much current that the rise of resistance outruns the cooling: no steady temperature below 1000 K. */
+      readonly state: "burns out";
+    };
 
 /**
  * Steady temperature of a conductor under load, from its ampacity.
@@ -39,7 +42,7 @@ export type ConductorTemperature =
  * @remarks
  * Heat made equals heat shed: (T − Tₐ) / (T_r − T₀) = (I / I_z)² R(T) / R(T_r), with I_z the ampacity for the rated
  * temperature T_r in ambient T₀. R rises on a straight line, so T has a closed form. The heat path is taken as the same at
- * all temperatures; expect the rise within a fifth. A pump conductor sized for drop usually runs within 10 K of its ambient,
+ * all temperatures, so the figure is a rough one. A pump conductor sized for drop usually runs within 10 K of its ambient,
  * so its resistance is 15 to 20 % below the 75 °C table.
  *
  * @param input - current, ampacity and temperatures; each field says its unit and the values it takes

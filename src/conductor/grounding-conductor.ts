@@ -13,14 +13,22 @@ import { type ConductorSize, readSize } from "./size.ts";
 /** One circular mil, m². */
 const CIRCULAR_MIL = (Math.PI / 4) * 0.0000254 ** 2;
 
+/** Circuit conductors made larger than the ampacity asked for. */
+export interface EnlargedConductor {
+  /** The size that would have done. */
+  readonly from: ConductorSize;
+  /** The size used. */
+  readonly to: ConductorSize;
+}
+
 /** A circuit to be grounded. */
 export interface GroundingConductorInput {
   /** Rating of the circuit's breaker or fuse. 1 to 6000 A. */
   readonly overcurrentRating: Current;
   /** Metal of the grounding conductor; copper where left out. */
   readonly material?: ConductorMaterial;
-  /** Where the circuit conductors were enlarged, for voltage drop for instance: the size that would have done, and the size used. */
-  readonly enlarged?: { readonly from: ConductorSize; readonly to: ConductorSize };
+  /** Where the circuit conductors were enlarged, for voltage drop for instance. */
+  readonly enlarged?: EnlargedConductor;
 }
 
 /** The grounding conductor and why. */

@@ -49,7 +49,12 @@ export {
 } from "./conductor-temperature.ts";
 export { type DropLimit, recommendedDropLimits } from "./drop-limits.ts";
 export { type ConductorGeometry, conductorGeometry, gaugeDiameter } from "./geometry.ts";
-export { type GroundingConductor, type GroundingConductorInput, groundingConductor } from "./grounding-conductor.ts";
+export {
+  type EnlargedConductor,
+  type GroundingConductor,
+  type GroundingConductorInput,
+  groundingConductor,
+} from "./grounding-conductor.ts";
 export {
   type Iec60228Row,
   iec60228Class1,

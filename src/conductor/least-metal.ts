@@ -31,6 +31,7 @@ export interface LeastMetalInput extends Omit<VoltageDropInput, "segments"> {
 /** The pair, or that there is none. */
 export type LeastMetal =
   | {
+      /** A pair keeps the limit. */
       readonly state: "found";
       /** The size for each run. */
       readonly choices: readonly [ConductorChoice, ConductorChoice];
@@ -40,6 +41,7 @@ export type LeastMetal =
       readonly drop: VoltageDrop;
     }
   | {
+      /** No pair on offer keeps the limit. */
       readonly state: "none thick enough";
       /** The circuit with the thickest sizes. */
       readonly drop: VoltageDrop;

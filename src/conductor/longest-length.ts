@@ -21,12 +21,15 @@ export interface LongestLengthInput extends Omit<VoltageDropInput, "segments"> {
 /** How far the conductor reaches. */
 export type LongestLength =
   | {
+      /** The limit is reached at a length. */
       readonly state: "limited";
       /** Longest one-way length, m. */
       readonly length: Length;
     }
-  /** The conductor takes nothing, or so little that the limit is not reached within 100 km. */
-  | { readonly state: "unlimited" }
+  | {
+      /** The conductor takes nothing, or so little that the limit is not reached within 100 km. */
+      readonly state: "unlimited";
+    }
   | {
       /** What is settled already takes more than the limit. */
       readonly state: "limit already exceeded";

@@ -55,6 +55,7 @@ export interface SendingVoltageInput extends RunInput {
 
 /** Voltages and currents along a run. */
 export interface RunVoltages {
+  /** The conductors carry the currents. */
   readonly state: "carried";
   /** Voltage at the source, V; where it has an impedance, behind that. */
   readonly sourceVoltage: Voltage;
@@ -76,6 +77,7 @@ export interface RunVoltages {
 
 /** The run cannot carry those currents. */
 export interface RunCollapsed {
+  /** The conductors would need more than the source has. */
   readonly state: "collapsed";
   /** Least source voltage at which the far end would have any, V. */
   readonly needed: Voltage;

@@ -43,6 +43,7 @@ export type ConductorLimit = "voltage drop" | "starting voltage" | "ampacity";
 
 /** A size was found. */
 export interface ConductorFound {
+  /** A size on offer keeps every limit. */
   readonly state: "found";
   /** The size. */
   readonly choice: ConductorChoice;
@@ -54,6 +55,7 @@ export interface ConductorFound {
 
 /** No size on offer will do. */
 export interface ConductorNotFound {
+  /** Not even the thickest size on offer keeps every limit. */
   readonly state: "none thick enough";
   /** What the thickest size fails by. */
   readonly governedBy: ConductorLimit;

@@ -47,6 +47,7 @@ export interface SegmentDrop {
 
 /** The load is fed, at a lower voltage than the source. */
 export interface CarriedDrop {
+  /** The conductors carry the current. */
   readonly state: "carried";
   /** Source voltage less load voltage, as a voltmeter at each end reads them, V. */
   readonly drop: Voltage;
@@ -70,6 +71,7 @@ export interface CarriedDrop {
 
 /** The conductors cannot carry that current: they would need more than the whole source voltage. */
 export interface CollapsedDrop {
+  /** The conductors would need more than the source has. */
   readonly state: "collapsed";
   /** Voltage that the conductors alone would take, V. */
   readonly needed: Voltage;

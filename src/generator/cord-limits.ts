@@ -40,6 +40,7 @@ export interface CordCheckInput {
 
 /** The cord's limit and what is left of it. */
 export interface CordCheck {
+  /** Whether the cord carries the load. */
   readonly state: "within limit" | "above limit";
   /** Current the cord may carry, A. */
   readonly ampacity: Current;

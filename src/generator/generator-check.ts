@@ -106,6 +106,7 @@ export interface GeneratorMargin {
 
 /** The answer, the numbers behind it and every margin. */
 export interface GeneratorChecked {
+  /** Whether it starts, and whether it may run for hours. */
   readonly state: "starts and runs" | "starts but overloads" | "cannot start";
   /** The margins, one for each check, in the order of use. */
   readonly margins: readonly GeneratorMargin[];
@@ -127,6 +128,7 @@ export interface GeneratorChecked {
 
 /** The supply does not fit the motor, or the conductors cannot carry its current at all. */
 export interface GeneratorMisfit {
+  /** Why the supply does not fit at all. */
   readonly state: "wrong phases" | "wrong voltage" | "circuit collapses";
   /** What the motor needs, in words. */
   readonly needed: string;

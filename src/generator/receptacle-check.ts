@@ -24,6 +24,7 @@ export interface ReceptacleCheckInput {
 
 /** What the receptacle passes. */
 export interface ReceptacleCheck {
+  /** Whether the receptacle carries the load for hours. */
   readonly state: "within limit" | "above limit" | "voltage too high";
   /** Rated current, A. */
   readonly rated: Current;

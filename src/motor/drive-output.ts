@@ -28,6 +28,7 @@ export interface DriveOutputInput {
 
 /** What arrives at the motor. */
 export interface DriveOutput {
+  /** What the peak asks for: nothing, a motor wound for drives, or a filter at the drive. */
   readonly state: "any motor" | "inverter-duty motor" | "filter needed";
   /** Length above which the full reflection builds up, m. */
   readonly criticalLength: Length;

@@ -96,12 +96,11 @@ export function insulationReading(input: InsulationReadingInput): InsulationRead
   };
 }
 
-/** Lower end of the standard's range of direct test voltage. */
+/** Lower end of the standard's range of direct test voltage; above 1000 V from memory. */
 function testVoltage(rated: number): number {
-  if (rated < 1000) return 500;
   if (rated <= 2500) return 500;
   if (rated <= 5000) return 1000;
-  return 2500;
+  return rated <= 12_000 ? 2500 : 5000;
 }
 
 /** A reading to carry to another temperature. */

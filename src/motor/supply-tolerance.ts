@@ -25,6 +25,7 @@ export interface SupplyToleranceInput {
 
 /** How far the reading is off, and the limits. */
 export interface SupplyTolerance {
+  /** Whether the motor may run on it, or what is off. */
   readonly state: "within tolerance" | "voltage too low" | "voltage too high" | "frequency off" | "both too far off";
   /** Voltage over rated voltage, less 1. */
   readonly voltageDeviation: Ratio;

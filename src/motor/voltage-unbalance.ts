@@ -13,6 +13,7 @@ const HARMLESS = 0.01;
 
 /** Three voltages and what they mean for a motor. */
 export interface VoltageUnbalance {
+  /** What the unbalance means for the motor. */
   readonly state: "no derating" | "derate" | "do not run";
   /** Largest deviation from the average over the average. */
   readonly unbalance: Ratio;
