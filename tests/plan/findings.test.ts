@@ -145,11 +145,7 @@ const LIMITS: readonly (readonly [code: string, crossed: Changes, kept: Changes]
   ["breaker-too-large", { "power.breaker": "35 A" }, { "power.breaker": "30 A" }],
   ["breaker-too-small", { "power.breaker": "12 A" }, { "power.breaker": "15 A" }],
   ["grounding-too-thin", { "power.groundingSize": "14 AWG" }, { "power.groundingSize": "8 AWG" }],
-  [
-    "generator-starting-power",
-    { [`${GENERATOR}.runningPower`]: "4,000 W", [`${GENERATOR}.surgePower`]: "4,200 W" },
-    {},
-  ],
+  ["generator-starting-power", { [`${GENERATOR}.surgePower`]: "9,000 W", [`${GENERATOR}.otherLoad`]: "7,000 W" }, {}],
   [
     "generator-starting-current",
     { [`${GENERATOR}.runningPower`]: "4,000 W", [`${GENERATOR}.surgePower`]: "5,000 W" },
@@ -162,7 +158,7 @@ const LIMITS: readonly (readonly [code: string, crossed: Changes, kept: Changes]
   ["generator-starts-and-runs", {}, { [`${GENERATOR}.runningPower`]: "2,800 W" }],
   [
     "receptacle-current",
-    { [`${GENERATOR}.receptacle`]: "5-15", [`${GENERATOR}.voltage`]: "220 V" },
+    { [`${GENERATOR}.receptacle`]: "L6-20", "pump.candidates.1.motor.fullLoadCurrent": "16.5 A" },
     { [`${GENERATOR}.receptacle`]: "L6-20" },
   ],
 ];
