@@ -4,8 +4,8 @@
  * @module
  */
 import { InputError, inBar, inPsi } from "../units/index.ts";
-import { listPipes } from "./list-pipes.ts";
-import type { PipeSize } from "./pipe-size.ts";
+import { listPipes, TABLES } from "./list-pipes.ts";
+import { type PipeSize, pipesOf } from "./pipe-size.ts";
 import { readPipeText, type Wanted } from "./pipe-text.ts";
 
 /** The longest text worth reading; no name of a pipe comes near. */
@@ -47,10 +47,9 @@ export function findPipe(text: string): PipeSize {
     throw new InputError("pipe", text, 'a pipe such as "1-1/4 in PE SIDR 15" or "63 mm PE100 SDR 11"');
   }
   const wanted = readPipeText(text);
-  const all = listPipes();
-  const found = all.filter((pipe) => fits(pipe, wanted));
+  const found = ofNominal(wanted.nominal).filter((pipe) => fits(pipe, wanted));
   const [first] = found;
-  if (first === undefined) throw new InputError("pipe", text, `a known pipe; near it are ${near(all, wanted)}`);
+  if (first === undefined) throw new InputError("pipe", text, `a known pipe; near it are ${near(listPipes(), wanted)}`);
   const sameBody = found.every(
     (pipe) => pipe.standard === first.standard && pipe.series === first.series && pipe.nominal === first.nominal,
   );
@@ -58,6 +57,11 @@ export function findPipe(text: string): PipeSize {
   return found.reduce((least, pipe) =>
     (pipe.pressureRating ?? Infinity) < (least.pressureRating ?? Infinity) ? pipe : least,
   );
+}
+
+/** The pipes of a nominal size: some forty to work out instead of all. */
+function ofNominal(nominal: string): readonly PipeSize[] {
+  return TABLES.flatMap((table) => pipesOf({ ...table, rows: table.rows.filter((row) => row[1] === nominal) }));
 }
 
 function fits(pipe: PipeSize, wanted: Wanted): boolean {

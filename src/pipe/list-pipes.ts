@@ -18,8 +18,12 @@ import { astmF876 } from "./standards/astm-f876.ts";
 import { iso1452 } from "./standards/iso-1452.ts";
 import { iso4427 } from "./standards/iso-4427.ts";
 
-/** The tables of pipe, in the order they are listed. */
-const TABLES: readonly PipeTable[] = [
+/**
+ * The tables of pipe, in the order they are listed.
+ *
+ * @internal
+ */
+export const TABLES: readonly PipeTable[] = [
   astmD1785,
   astmD2241,
   astmD2239,

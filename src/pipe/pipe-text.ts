@@ -73,7 +73,7 @@ const RULES: readonly (readonly [pattern: RegExp, read: (wanted: Wanted, words: 
 const IDLE_WORDS = /\b(?:PIPE|TUBING|TUBE|WATER|LINE|COIL|PLASTIC|NOMINAL)\b|[,;()]/g;
 
 /** Reads a trade text; refuses one with words that are not understood, or without a nominal size. */
-export function readPipeText(text: string): Wanted {
+export function readPipeText(text: string): Wanted & { readonly nominal: string } {
   let rest = ` ${text.replace(/[¼½¾⅜⅝]/g, (mark) => ` ${VULGAR_FRACTIONS[mark]}`)} `
     .toUpperCase()
     .replace(/[–—]/g, "-")
@@ -91,7 +91,7 @@ export function readPipeText(text: string): Wanted {
     throw new InputError("pipe", text, `a pipe in words that are understood; "${strange.toLowerCase()}" is not`);
   if (wanted.nominal === undefined)
     throw new InputError("pipe", text, 'a nominal size with its unit, such as "1-1/4 in" or "63 mm"');
-  return wanted;
+  return { ...wanted, nominal: wanted.nominal };
 }
 
 /** Two words for one thing may agree ("HDPE PE4710"), not contradict each other ("PVC poly"). */
