@@ -15,6 +15,9 @@ export interface LevelCutOff {
   readonly restartLevel: Length;
 }
 
+/** Depths typed in feet differ in their last bits once subtracted, m. */
+const ROUNDING = 1e-9;
+
 /** A cut-off in a well. */
 export interface LevelCutOffCheckInput extends LevelCutOff {
   /** Depth of the water at rest, at its lowest of the year. 0 to 10 000 m. */
@@ -79,7 +82,7 @@ export function checkLevelCutOff(input: LevelCutOffCheckInput): LevelCutOffCheck
     conditions.push({ code, severity: "problem", value, limit, unit: "m", basis: "derived" });
   };
   if (submergenceAtStop <= 0) found("intake uncovered before the stop", submergenceAtStop, 0);
-  else if (submergenceAtStop < leastSubmergence) {
+  else if (submergenceAtStop < leastSubmergence - ROUNDING) {
     found("submergence too small at the stop", submergenceAtStop, leastSubmergence);
   }
   if (stopLevel <= staticLevel) found("stops at rest", stopLevel, staticLevel);

@@ -120,7 +120,7 @@ export interface Simulation {
   readonly refused: Volume;
   /** Water in the tanks at the end less that at the start, m³. */
   readonly storedChange: Volume;
-  /** (Pumped − delivered − stored change) over the largest of the three: rounding and quadrature, nothing else. */
+  /** (Pumped − delivered − stored change) over the largest volume at hand, the tanks' water included: rounding and quadrature. */
   readonly balanceError: Ratio;
   /** The first `keepEvents` events. */
   readonly events: readonly SystemEvent[];
@@ -376,7 +376,7 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
 
   const storedChange = plant.water - waterAtStart;
   const delivered = wanted - refused;
-  const largest = Math.max(pumped, delivered, Math.abs(storedChange));
+  const largest = Math.max(pumped, delivered, waterAtStart, plant.water);
   return {
     state,
     time: time as Duration,
@@ -422,9 +422,10 @@ function beginPlant(system: CompiledSystem, start: RunStart, mostSteps: number):
   requireWithin("start.pressure", pressure, 0, 1e8, "Pa gauge");
   requireWithin("start.drawdown", drawdown, 0, 1e4, "m");
   if (typeof pumpRunning !== "boolean") throw new InputError("start.pumpRunning", pumpRunning, "true or false");
-  return system.freeArea > 0
-    ? storingPlant(system, { pressure, drawdown })
-    : steadyPlant(system, { pressure, drawdown });
+  const begin = { pressure, drawdown, mostSteps };
+  // A bore that fills within a second follows the flow at once, as far as a pump's cycle goes.
+  const lag = system.freeArea * (system.aquiferLoss + 2 * system.wellLoss * system.mostFlow);
+  return lag >= SHORTEST_LAG ? storingPlant(system, begin) : steadyPlant(system, begin);
 }
 
 /** Whether the tanks take any water between start and stop. */
