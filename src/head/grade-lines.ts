@@ -8,7 +8,7 @@ import { requireList, requireObject, requireWithin, STANDARD_GRAVITY } from "../
 import { type GaugePressure, InputError, type Length } from "../units/index.ts";
 import type { GradeLines, GradeLinesInput, GradeState, GradeStation, GradeStationInput } from "./grade-line-types.ts";
 import { highPoints, sectionsOf, siphonsOf } from "./profile.ts";
-import { requireDensity, requireHead, requirePressure } from "./ranges.ts";
+import { requireDensity, requireHead, requireName, requirePressure } from "./ranges.ts";
 
 /**
  * Draws the hydraulic and the energy grade line along a profile.
@@ -116,9 +116,7 @@ function checked(station: GradeStationInput, i: number): Station {
   requireObject(at, station);
   const { name = "", distance, elevation, velocity = 0, headLoss = 0, pumpHead = 0 } = station;
   const { shutoffHead = pumpHead } = station;
-  if (typeof name !== "string" || name.length > 200) {
-    throw new InputError(`${at}.name`, name, "a name of at most 200 characters");
-  }
+  requireName(`${at}.name`, name);
   requireWithin(`${at}.distance`, distance, 0, 1e6, "m");
   requireHead(`${at}.elevation`, elevation);
   requireWithin(`${at}.velocity`, velocity, 0, 1000, "m/s");

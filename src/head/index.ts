@@ -21,6 +21,7 @@ export type {
   SiphonReach,
 } from "./grade-line-types.ts";
 export { gradeLines } from "./grade-lines.ts";
+export { type LineRun, type LineStations, type LineStationsInput, lineStations } from "./line-stations.ts";
 export {
   greatestSuctionLift,
   type NpshAvailable,

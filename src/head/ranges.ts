@@ -4,6 +4,7 @@
  * @module
  */
 import { requireWithin } from "../numeric/index.ts";
+import { InputError } from "../units/index.ts";
 
 /** Refuses a density outside 1 to 25 000 kg/m³: from thin gas to the heaviest liquid metal. */
 export function requireDensity(density: unknown): void {
@@ -23,4 +24,11 @@ export function requireHead(parameter: string, head: unknown): void {
 /** Refuses a velocity outside ±1 000 m/s. */
 export function requireVelocity(parameter: string, velocity: unknown): void {
   requireWithin(parameter, velocity, -1000, 1000, "m/s");
+}
+
+/** Refuses what is not a text of at most 200 characters. */
+export function requireName(parameter: string, name: unknown): void {
+  if (typeof name !== "string" || name.length > 200) {
+    throw new InputError(parameter, name, "a name of at most 200 characters");
+  }
 }

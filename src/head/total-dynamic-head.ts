@@ -4,8 +4,8 @@
  * @module
  */
 import { requireList, requireObject, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
-import { type Density, type GaugePressure, InputError, type Length, type Velocity } from "../units/index.ts";
-import { requireDensity, requireHead, requirePressure, requireVelocity } from "./ranges.ts";
+import type { Density, GaugePressure, Length, Velocity } from "../units/index.ts";
+import { requireDensity, requireHead, requireName, requirePressure, requireVelocity } from "./ranges.ts";
 
 /** One loss along the way: a run of pipe, its fittings, a filter. */
 export interface HeadLossPart {
@@ -139,9 +139,7 @@ function lossParts(losses: readonly HeadLossPart[]): readonly HeadLossPart[] {
   return Array.from(losses, (loss, i) => {
     requireObject(`losses[${i}]`, loss);
     const { name, headLoss } = loss;
-    if (typeof name !== "string" || name.length > 200) {
-      throw new InputError(`losses[${i}].name`, name, "a name of at most 200 characters");
-    }
+    requireName(`losses[${i}].name`, name);
     requireWithin(`losses[${i}].headLoss`, headLoss, 0, 1e6, "m");
     return { name, headLoss };
   });

@@ -4,7 +4,7 @@
  * @module
  */
 import { findRoot, STANDARD_GRAVITY } from "../numeric/index.ts";
-import type { AirTank } from "./simulation-types.ts";
+import type { AirTank } from "./line-end-types.ts";
 
 /** The state of a tank between two time steps. */
 export interface TankState {

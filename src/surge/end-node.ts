@@ -6,7 +6,8 @@
 import type { GaugePressure, Volume } from "../units/index.ts";
 import { airPressure, fillTank, settledTank, type TankSite, type TankState, tankFlow } from "./air-tank.ts";
 import { type EndLaw, endLaw, flowAtHead, flowInto } from "./line-end.ts";
-import type { AirTank, AirTankSwing, LineEnd, PumpEnd } from "./simulation-types.ts";
+import type { AirTank, LineEnd, PumpEnd } from "./line-end-types.ts";
+import type { AirTankSwing } from "./simulation-types.ts";
 
 /** An end as the simulation carries it from step to step. */
 export interface EndNode {

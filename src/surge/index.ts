@@ -13,6 +13,17 @@ export {
 } from "./closure-surge.ts";
 export { type CompositeLine, compositeLine, type LinePiece } from "./composite-line.ts";
 export { type JoukowskyInput, joukowsky, type Surge } from "./joukowsky.ts";
+export type {
+  AirTank,
+  ClosedEnd,
+  FixedHeadEnd,
+  FlowEnd,
+  LineEnd,
+  PumpEnd,
+  ScheduledFlow,
+  ValveEnd,
+  ValveOpening,
+} from "./line-end-types.ts";
 export { type PlasticWaveSpeedInput, plasticWaveSpeed } from "./plastic-wave-speed.ts";
 export {
   type CheckValveSlam,
@@ -24,23 +35,14 @@ export {
 } from "./pump-stop-surge.ts";
 export { simulateSurge } from "./simulate-surge.ts";
 export type {
-  AirTank,
   AirTankSwing,
   CheckValveMotion,
-  ClosedEnd,
   ColumnSeparation,
-  FixedHeadEnd,
-  FlowEnd,
-  LineEnd,
-  PumpEnd,
-  ScheduledFlow,
   SurgeEnvelopePoint,
   SurgeHistory,
   SurgePipe,
   SurgeSimulation,
   SurgeSimulationInput,
-  ValveEnd,
-  ValveOpening,
 } from "./simulation-types.ts";
 export { type SurgeAllowance, type SurgeAllowanceInput, type SurgeCheck, surgeAllowance } from "./surge-allowance.ts";
 export { type ElasticWall, type PipeSupport, type WaveSpeed, type WaveSpeedInput, waveSpeed } from "./wave-speed.ts";

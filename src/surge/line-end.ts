@@ -6,7 +6,7 @@
  *
  * @module
  */
-import type { LineEnd, PumpEnd } from "./simulation-types.ts";
+import type { LineEnd, PumpEnd } from "./line-end-types.ts";
 
 /** What an end asks at one moment. */
 export type EndLaw = { readonly head: number; readonly k: number } | { readonly flow: number };

@@ -12,7 +12,8 @@ import {
   requireWithin,
 } from "../numeric/index.ts";
 import { InputError } from "../units/index.ts";
-import type { AirTank, FlowEnd, LineEnd, PumpEnd, SurgeSimulationInput, ValveEnd } from "./simulation-types.ts";
+import type { AirTank, FlowEnd, LineEnd, PumpEnd, ValveEnd } from "./line-end-types.ts";
+import type { SurgeSimulationInput } from "./simulation-types.ts";
 
 /** Reaches of a line where none are asked for: 50 draw a closure of one critical time in 100 steps. */
 export const USUAL_REACHES = 50;
