@@ -14,6 +14,20 @@ export {
   bucketTime,
 } from "./bucket.ts";
 export { authorityCaution, liftingCautions, mainsCautions, pressureCautions } from "./cautions.ts";
+export { type DiagnoseInput, diagnose } from "./diagnose.ts";
+export type {
+  CauseName,
+  Diagnosis,
+  DiagnosisPlant,
+  DiagnosisReading,
+  Explanation,
+  FittedValue,
+  NextReading,
+  ReadingKind,
+  ReadingSetup,
+  Residual,
+  YardRun,
+} from "./diagnosis-types.ts";
 export { type DrawdownEntry, type DrawdownLog, type DrawdownLogInput, drawdownLog } from "./drawdown-log.ts";
 export {
   type CurveReading,

@@ -214,3 +214,30 @@ test("snow keeps the whole of the air's cold on its surface, trees a third of it
     surfaceFreezingIndex({ airIndex: fahrenheitDegreeDays(1000), surface }).surfaceIndex;
   expect(at("tree covered") / at("snow")).toBeCloseTo(0.3, 12);
 });
+
+test("freezing through is that of a ring of ice grown a thousandth at a time", () => {
+  const { toFreezing, toSolid } = freezing({});
+  const insulation = Math.log(3.315 / 1.315) / (2 * Math.PI * 0.039);
+  const radius = inches(1.049) / 2;
+  const latent = 999.55208 * 334_944;
+  let time = 0;
+  for (let i = 0; i < 1000; i++) {
+    const r = (radius * (i + 0.5)) / 1000;
+    const ring = 2 * Math.PI * r * (radius / 1000);
+    // Ice from the wall to r, of 2.2 W/(m·K), stands between the water and the insulation.
+    time += (latent * ring * (insulation + Math.log(radius / r) / (2 * Math.PI * 2.2))) / 10;
+  }
+  expect((toSolid - toFreezing) / time).toBeCloseTo(1, 4);
+});
+
+test("the wind's coefficient lies within the 20 % its source claims of an older correlation (Hilpert 1933, recalled)", () => {
+  for (const wind of [2, 5, 10]) {
+    const d = inches(1.315);
+    const { toFreezing } = freezing({ insulationOutside: d, wind: metresPerSecond(wind) });
+    const heat = 999.55208 * 4186.8 * (Math.PI / 4) * inches(1.049) ** 2;
+    const coefficient = (heat * Math.log(18 / 10)) / (toFreezing * Math.PI * d);
+    const reynolds = (wind * d) / 1.35e-5;
+    const hilpert = ((0.193 * reynolds ** 0.618 * Math.cbrt(0.714)) / d) * 0.0241;
+    expect(Math.abs(coefficient / hilpert - 1)).toBeLessThan(0.2);
+  }
+});
