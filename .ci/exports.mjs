@@ -22,6 +22,7 @@ const manifest = JSON.parse(text);
 manifest.exports = {
   ".": entry("index"),
   ...Object.fromEntries(modules.map((name) => [`./${name}`, entry(`${name}/index`)])),
+  "./job.schema.json": "./src/plan/job.schema.json",
   "./package.json": "./package.json",
 };
 manifest.typesVersions = { "*": Object.fromEntries(modules.map((name) => [name, [`./dist/${name}/index.d.ts`]])) };

@@ -4,7 +4,20 @@
 const FLOORS = [
   { modules: ["units", "sources", "numeric"] },
   { modules: ["water"] },
-  { modules: ["head", "pipe", "fittings", "well", "conductor", "motor", "generator", "demand", "disinfection", "freeze"] },
+  {
+    modules: [
+      "head",
+      "pipe",
+      "fittings",
+      "well",
+      "conductor",
+      "motor",
+      "generator",
+      "demand",
+      "disinfection",
+      "freeze",
+    ],
+  },
   { modules: ["pump", "tank", "control", "surge"] },
   { modules: ["system", "network", "selection", "field"] },
   { modules: ["plan", "plot"] },
@@ -48,13 +61,31 @@ module.exports = {
       from: { path: "^src/[^/]+/", pathNot: inside([...FLOORS.flatMap(({ modules }) => modules), "bin"]) },
       to: {},
     },
-    { name: "no-cycle", severity: "error", from: {}, to: { circular: true, viaOnly: { dependencyTypesNot: ["type-only"] } } },
+    {
+      name: "no-cycle",
+      severity: "error",
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ["type-only"] } },
+    },
     {
       name: "core-needs-nothing",
-      comment: "No runtime dependency and no Node in the core; plan may validate with one schema library, bin is a command.",
+      comment:
+        "No runtime dependency and no Node in the core; plan may validate with one schema library, bin is a command.",
       severity: "error",
       from: { path: "^src/", pathNot: "^src/(plan|bin)/" },
-      to: { dependencyTypes: ["npm", "npm-dev", "npm-optional", "npm-peer", "core", "unknown", "undetermined", "npm-no-pkg", "npm-unknown"] },
+      to: {
+        dependencyTypes: [
+          "npm",
+          "npm-dev",
+          "npm-optional",
+          "npm-peer",
+          "core",
+          "unknown",
+          "undetermined",
+          "npm-no-pkg",
+          "npm-unknown",
+        ],
+      },
     },
     {
       name: "plan-needs-only-its-schema-library",

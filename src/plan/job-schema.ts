@@ -77,6 +77,7 @@ function quantity<Q extends number>(
  */
 export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
   const length = quantity(form, parseLength, "240 ft", "m");
+  const diameter = quantity(form, parseLength, "6 in", "m");
   const flow = quantity(form, parseFlow, "12 gpm", "m³/s");
   const pressure = quantity(form, parsePressure, "50 psi", "Pa gauge");
   const loss = quantity(form, parsePressureDifference, "3 psi", "Pa");
@@ -170,7 +171,7 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
       3,
       "points of the curve",
     ),
-    diameter: length("outside diameter of the pump", 0.03, 2),
+    diameter: diameter("outside diameter of the pump", 0.03, 2),
     length: optional(length("length of pump and motor", 0.1, 30)),
     lengthBelowIntake: optional(length("length below the intake", 0, 30)),
     mass: optional(mass("mass of pump and motor", 0.5, 10000)),
@@ -189,10 +190,10 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
       waterTemperature: temperature("temperature of the water", 273.15, 333.15),
     }),
     well: object("the well", {
-      casingInsideDiameter: length("inside diameter of the casing", 0.05, 2),
+      casingInsideDiameter: diameter("inside diameter of the casing", 0.05, 2),
       depth: length("depth of the hole", 1, 2000),
       casingDepth: optional(length("depth of the casing", 0.5, 2000)),
-      openHoleDiameter: optional(length("diameter of the open hole", 0.05, 2)),
+      openHoleDiameter: optional(diameter("diameter of the open hole", 0.05, 2)),
       screenTop: optional(depth("depth of the top of the screen")),
       staticLevel: length("depth to the water at rest", -100, 1500),
       highestStaticLevel: optional(length("least depth to the water at rest", -100, 1500)),
