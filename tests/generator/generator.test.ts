@@ -13,6 +13,7 @@ import {
   generatorCheck,
   generatorDerating,
   generatorForDip,
+  pumpingFuel,
   reactanceFromCapability,
   receptacleCheck,
   receptacleRatings,
@@ -291,4 +292,10 @@ test("the cautions say what kills", () => {
   expect(text).toMatch(/20 ft/);
   expect(text).toMatch(/[Bb]ond|joined/);
   expect(text).toMatch(/licensed/);
+});
+
+test("a plant that does what the criteria ask has a share of 1", () => {
+  const use = usGallonsPerHour(2);
+  const power = (12.495 * 2 * 745.69987158227022) as Power;
+  expect(pumpingFuel({ waterPower: power, fuel: "diesel", use }).share).toBeCloseTo(1, 12);
 });

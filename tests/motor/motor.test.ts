@@ -428,3 +428,32 @@ test("feet are metres by the time they arrive", () => {
     9,
   );
 });
+
+test("form-wound and older windings have their own minima and test voltages", () => {
+  const at = (ratedVoltage: number, winding: "random-wound" | "form-wound", beforeAbout1970 = false) =>
+    insulationReading({
+      reading: megohms(4),
+      temperature: celsius(40),
+      ratedVoltage: volts(ratedVoltage),
+      winding,
+      beforeAbout1970,
+    });
+  expect(at(4160, "form-wound")).toMatchObject({ minimum: 100e6, testVoltage: 1000, state: "bad" });
+  expect(at(460, "form-wound").minimum).toBe(5e6);
+  expect(at(2300, "random-wound", true)).toMatchObject({ minimum: 3.3e6, testVoltage: 500, state: "good" });
+  expect(at(13_200, "form-wound").testVoltage).toBe(5000);
+  expect(at(7200, "form-wound").testVoltage).toBe(2500);
+});
+
+test("readings of a meter give power factor and efficiency, within the meter's own error", () => {
+  const reading = {
+    inputPower: watts(1610),
+    voltage: volts(230),
+    current: amperes(7),
+    system: "single-phase",
+  } as const;
+  expect(powerReading(reading)).toMatchObject({ powerFactor: 1, efficiency: null });
+  expect(powerReading({ ...reading, inputPower: watts(1618) }).powerFactor).toBe(1);
+  expect(powerReading({ ...reading, shaftPower: watts(805) }).efficiency).toBe(0.5);
+  expect(refused(() => powerReading({ ...reading, shaftPower: watts(1611) }))).toBe("shaftPower");
+});
