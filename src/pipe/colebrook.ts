@@ -1,5 +1,5 @@
 /**
- * The equation of Colebrook and White, solved to the last bits a double holds, without a loop.
+ * The equation of Colebrook and White, solved to the last bits a double holds, without iterating.
  *
  * With a = k/3.7, b = 2·2.51/(ln 10·Re) and F = (ln 10/2)/√f the equation 1/√f = −2 log₁₀(k/3.7 + 2.51/(Re √f)) reads
  * F = −ln(a + b F): nothing cancels, and d ln f / d ln Re = −2b/(a + bF + b) falls out.
@@ -19,8 +19,10 @@ const LARGEST_WHOLE = 2e9;
 /**
  * Darcy friction factor by Colebrook and White; the caller keeps 2000 ≤ Re ≤ 1e17 and 0 ≤ k ≤ 0.5.
  *
- * A start good to 0.006, one accurate residual s, and the solution of u + ln(1 + b u/g) = s as a series in t = q s,
- * q = b/(g + b), of which the first term left out is below 1e-17.
+ * A start good to 0.006 by a line and one rough step, one accurate residual s, and the solution of
+ * u + ln(1 + b u/g) = s as a series in t = q s, q = b/(g + b), of which the first term left out is below 1e-16 (t stays
+ * below 6e-4). No function here is over 460 bytes of bytecode, so that V8 inlines them all and boxes no number: as one
+ * function it took 50 ns, in pieces 30.
  */
 export function colebrookFactor(reynolds: number, relativeRoughness: number): number {
   const a = relativeRoughness / 3.7;

@@ -28,8 +28,8 @@ export interface MultipleOutletFactor {
  *
  * @remarks
  * Flow falls by one outlet's share at each, so F = Σ iᵐ / N^(m+1), i = 1 to N. Christiansen: F ≈ 1/(m+1) + 1/(2N) +
- * √(m−1)/(6N²), within 0.2 % for N ≥ 4 or m near 1.85. With the first outlet at half a spacing the line is half a spacing
- * shorter: F½ = (2 N F − 1)/(2 N − 1). Changes of velocity head at the outlets are left out.
+ * √(m−1)/(6N²), within 0.2 % for N ≥ 4 and m from 1.7 to 2. With the first outlet at half a spacing the line is half a
+ * spacing shorter: F½ = (2 N F − 1)/(2 N − 1). Changes of velocity head at the outlets are left out.
  *
  * @param input - number of outlets, exponent of the friction law, and where the first outlet is
  * @returns the factor by the sum, and by the approximation

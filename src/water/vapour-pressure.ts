@@ -30,7 +30,8 @@ const LOWEST = 253.15;
  * @remarks
  * ln(p / p_c) = (T_c / T) Σ aᵢ τ^nᵢ,  τ = 1 − T / T_c, T_c = 647.096 K, p_c = 22.064 MPa.
  * Published from the triple point, 273.16 K, to the critical point; uncertainty 0.025 % at the triple point, less than
- * 0.1 % above. Taken down to 253.15 K, below which nothing else here goes; there it continues the line over undercooled liquid, not ice.
+ * 0.1 % above. Taken down to 253.15 K, where the liquid's other properties end; below 273.16 K it continues the line over
+ * undercooled liquid, not ice.
  *
  * @param temperature - water temperature, K; 253.15 to 647.096
  * @returns vapour pressure, Pa absolute
