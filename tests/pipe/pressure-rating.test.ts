@@ -11,7 +11,7 @@ import {
   pressureRatingOfWall,
   ratingAtTemperature,
 } from "risingmain/pipe";
-import { celsius, type Density, fahrenheit, type Length, type Modulus } from "risingmain/units";
+import { celsius, type Density, fahrenheit, inPsi, type Length, type Modulus } from "risingmain/units";
 import { expect, test } from "vitest";
 
 const stress = fc.double({ min: 1e6, max: 5e7, noNaN: true }) as fc.Arbitrary<Modulus>;
@@ -36,6 +36,20 @@ test("a thin metal wall is Barlow's: P → 2 S t / D", () => {
       const wall = (outsideDiameter / 1e6) as Length;
       const pressure = metalPipeWorkingPressure({ allowableStress, outsideDiameter, wall });
       expect(pressure / ((2 * allowableStress * wall) / outsideDiameter)).toBeCloseTo(1, 5);
+    }),
+  );
+});
+
+test("a seam weakens a metal pipe by its factor, a thread by its depth", () => {
+  fc.assert(
+    fc.property(stress, diameter, fc.double({ min: 0.1, max: 1, noNaN: true }), (allowableStress, D, share) => {
+      const pipe = { allowableStress, outsideDiameter: D, wall: (D / 10) as Length };
+      const whole = metalPipeWorkingPressure(pipe);
+      expect(metalPipeWorkingPressure({ ...pipe, jointFactor: share }) / whole).toBeCloseTo(share, 12);
+      const lostDepth = ((1 - share) * pipe.wall) as Length;
+      const thinner = metalPipeWorkingPressure({ ...pipe, wall: (pipe.wall - lostDepth) as Length });
+      expect(metalPipeWorkingPressure({ ...pipe, lostDepth })).toBe(thinner);
+      if (share < 0.99) expect(thinner).toBeLessThan(whole);
     }),
   );
 });
@@ -74,6 +88,21 @@ test("printed temperatures give printed factors, to the bit, though they pass th
   }
   const pe = ratingAtTemperature({ pipe: findPipe("1 in PE4710 SIDR 9"), temperature: fahrenheit(80) });
   expect(pe.state === "rated" ? pe.factor : null).toBe(1);
+});
+
+test("metric factors are those recalled from their standards, in line for PE and in steps for PVC-U", () => {
+  const factor = (name: string, t: number): number | null => {
+    const rated = ratingAtTemperature({ pipe: findPipe(name), temperature: celsius(t) });
+    return rated.state === "rated" ? rated.factor : null;
+  };
+  expect(factor("63 mm PE100 SDR 11", 30)).toBeCloseTo(0.87, 9);
+  expect(factor("63 mm PE100 SDR 11", 35)).toBeCloseTo(0.805, 9);
+  expect(factor("63 mm PE100 SDR 11", 41)).toBeNull();
+  expect(factor("63 mm PVC-U SDR 21", 26)).toBe(0.8);
+  expect(factor("63 mm PVC-U SDR 21", 45)).toBe(0.63);
+  // PEX: 100 psi at 180 °F of 160 at 73 °F.
+  const pex = ratingAtTemperature({ pipe: findPipe("3/4 in PEX"), temperature: fahrenheit(180) });
+  expect(pex.state === "rated" ? inPsi(pex.pressureRating) : null).toBeCloseTo(100, 9);
 });
 
 test("a pipe full of its own material weighs as a solid rod", () => {

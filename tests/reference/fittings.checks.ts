@@ -18,6 +18,7 @@ import {
   lengthForC,
   lengthsOverDiameter,
   minorLoss,
+  namedFittings,
   nozzleFlow,
   orificeFlow,
   printedLength,
@@ -171,6 +172,14 @@ export const computations: readonly Computation[] = [
     compute: () => ({ K: entranceCoefficient({ mouth: "flush", rounding: 0.15 }) }),
   },
   { ids: /crane-k-pipe-exit/, compute: () => ({ K: exitCoefficient() }) },
+  {
+    ids: /nist-push-connect-(?:elbow|coupling)-k/,
+    compute: (g) => {
+      const how = namedFittings[g.record.id.includes("elbow") ? "push-connect elbow" : "push-connect coupling"];
+      if (!("coefficient" in how)) throw new Error(g.record.id);
+      return { K: how.coefficient };
+    },
+  },
   { ids: /textbook-k-.*/, compute: (g) => ({ K: textbookCoefficients[named(textbookNames, g.record.id)] }) },
   { ids: /eqlen-illinois-.*/, compute: printedRow(copperTubeLengths) },
   { ids: /eqlen-nfpa13-(?!c-factor).*/, compute: printedRow(steelPipeLengths) },

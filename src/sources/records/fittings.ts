@@ -102,6 +102,19 @@ export const fittingsSources: readonly Source[] = [
     note: "Outlet coefficients recalled; the constant 29.84 read in a secondary page.",
   },
   {
+    id: "nist-push-connect",
+    type: "report",
+    title: "Measurement and Uncertainty Analysis of Pressure Losses in a Push-to-Connect Elbow and Coupling",
+    author: [
+      { family: "Lin", given: "L." },
+      { family: "Milesi-Ferretti", given: "N." },
+      { family: "Glaeser", given: "G." },
+      { family: "Kim", given: "K. Y." },
+    ],
+    publisher: "National Institute of Standards and Technology",
+    note: "Abstract read.",
+  },
+  {
     id: "pvc-fittings-table",
     type: "webpage",
     title: "Friction loss of PVC pipe fittings, equivalent length of straight pipe",
