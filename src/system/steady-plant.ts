@@ -7,7 +7,7 @@
  *
  * @module
  */
-import { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussWeight } from "../numeric/index.ts";
+import { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussShort, gaussWeight } from "../numeric/index.ts";
 import { bankCompliance, bankPressure, bankWater } from "../tank/bank.ts";
 import type { CompiledSystem } from "./compile.ts";
 import { type CubicPiece, slopeAt, valueAt } from "./cubic-pieces.ts";
@@ -17,8 +17,11 @@ import type { Outcome, Plant, PlantStart } from "./plant.ts";
 /** A panel may reach from the pole to at most this many times its nearest point: twelve Gauss points then err by 2e-14. */
 const POLE_RATIO = 3;
 
-/** A time is found when its flow moves by less than this share of its distance to the use. */
-const CLOSE = 1e-13;
+/** A stretch this many times shorter than its distance to the pole: four Gauss points then err by 1e-13. */
+const SHORT = 10;
+
+/** A step this small a share of the distance to the use is the last: the next would be of its square. */
+const CLOSE = 1e-7;
 
 /** Most steps of a search for a flow; each at least halves its bracket every other time. */
 const MOST_STEPS = 200;
@@ -33,6 +36,8 @@ interface ReadyPiece extends LocusPiece {
   readonly q: readonly number[];
   /** −w′(p) P′(Q) at them, times their weights. */
   readonly weighted: readonly number[];
+  /** Their sum: the water stored over the piece, m³. */
+  readonly stored: number;
   /** Power at them, where it is known. */
   readonly power: readonly number[];
 }
@@ -195,27 +200,34 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       const time =
         piece.qHigh === flow || piece.qLow === flow ? sweep(piece, demand) : between(cubic, flow, end, demand);
       if (time <= left) {
-        account(piece, cubic, flow, end, time, demand);
+        // By the sum along the curve, not by the difference of waters: the balance then tests the one against the other.
+        const whole = piece.qHigh === flow || piece.qLow === flow;
+        pumped += (fills ? 1 : -1) * (whole ? piece.stored : storedAlong(cubic, flow, end)) + demand * time;
+        useEnergy(piece, cubic, flow, end, time, demand);
         return time;
       }
     }
     const from = flow;
+    const before = water;
     flow = flowAfter(cubic, from, balances ? demand : end, left, demand);
-    account(piece, cubic, from, flow, left, demand);
     pressure = Math.min(Math.max(valueAt(cubic, flow), piece.pLow), piece.pHigh);
     water = storedAt(pressure);
+    pumped += water - before + demand * left;
+    useEnergy(piece, cubic, from, flow, left, demand);
     return -1;
   }
 
-  /** Adds what was pumped and used while the flow went from one value to another. */
-  function account(piece: ReadyPiece, cubic: CubicPiece, from: number, to: number, time: number, demand: number): void {
-    const whole = (from === piece.qHigh && to === piece.qLow) || (from === piece.qLow && to === piece.qHigh);
-    const sign = from > to ? 1 : -1;
-    let stored = 0;
-    if (whole) for (const part of piece.weighted) stored += part;
-    else stored = gaussIntegral((q) => integrand(cubic, q), Math.min(from, to), Math.max(from, to));
-    pumped += sign * stored + demand * time;
+  /** Adds the energy used while the flow went from one value to another. */
+  function useEnergy(
+    piece: ReadyPiece,
+    cubic: CubicPiece,
+    from: number,
+    to: number,
+    time: number,
+    demand: number,
+  ): void {
     if (power === undefined) return;
+    const whole = (from === piece.qHigh && to === piece.qLow) || (from === piece.qLow && to === piece.qHigh);
     if (whole && clear(piece, demand)) {
       let used = 0;
       for (let i = 0; i < GAUSS_POINTS; i++) {
@@ -234,6 +246,11 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
         Math.max(from, to),
         demand,
       );
+  }
+
+  /** Water stored while the pump's flow goes from one value to another. */
+  function storedAlong(cubic: CubicPiece, from: number, to: number): number {
+    return gaussIntegral((q) => integrand(cubic, q), Math.min(from, to), Math.max(from, to));
   }
 
   /** Time to sweep a whole piece. */
@@ -261,14 +278,16 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
     return -bankCompliance(bank, valueAt(cubic, q)) * slopeAt(cubic, q);
   }
 
-  /** The flow a time after `from`, on the way to `end`; Newton steps on the time, each exact if the integrand were level. */
+  /** The flow a time after `from`, on the way to `end`; each step exact if the integrand were level. */
   function flowAfter(cubic: CubicPiece, from: number, end: number, time: number, demand: number): number {
     let near = from;
     let far = end;
     let x = from;
     let left = time;
     for (let i = 0; i < MOST_STEPS; i++) {
-      const g = integrand(cubic, x);
+      // As if the integrand were level at what it is half way there.
+      const tried = demand + (x - demand) * Math.exp(-left / integrand(cubic, x));
+      const g = integrand(cubic, (x + within(tried, near, far, x)) / 2);
       let next = demand + (x - demand) * Math.exp(-left / g);
       // Outside the bracket, or nowhere: halve it.
       if (!(g > 0) || (next - near) * (next - far) > 0 || Number.isNaN(next)) next = near + (far - near) / 2;
@@ -382,6 +401,7 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       step,
       q,
       weighted,
+      stored: weighted.reduce((sum, part) => sum + part, 0),
       power: powers,
       waterLow: storedAt(pLow),
       waterHigh: storedAt(pHigh),
@@ -392,12 +412,14 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
 /** ∫ g(Q) / |Q − pole| dQ over [low, high], the pole outside or at an end; panels shrink towards it. */
 function poleIntegral(g: (q: number) => number, low: number, high: number, pole: number): number {
   const above = pole <= low;
+  const closest = above ? low - pole : pole - high;
+  // Far from the pole for its length, a stretch is as good as level: four points do.
+  if (high - low <= closest / SHORT) return gaussShort((q) => g(q) / Math.abs(q - pole), low, high);
   let far = above ? high - pole : pole - low;
-  const near = above ? low - pole : pole - high;
   let sum = 0;
   // At the pole itself the integral is infinite; a bound on panels ends it where a double no longer tells them apart.
-  for (let panel = 0; far > near && panel < 80; panel++) {
-    const next = Math.max(near, far / POLE_RATIO);
+  for (let panel = 0; far > closest && panel < 80; panel++) {
+    const next = Math.max(closest, far / POLE_RATIO);
     const a = above ? pole + next : pole - far;
     const b = above ? pole + far : pole - next;
     // A point that rounding puts on the pole has no width left to count for.
@@ -405,6 +427,11 @@ function poleIntegral(g: (q: number) => number, low: number, high: number, pole:
     far = next;
   }
   return sum;
+}
+
+/** `x` where it lies between two ends in either order, otherwise `instead`. */
+function within(x: number, a: number, b: number, instead: number): number {
+  return (x - a) * (x - b) <= 0 ? x : instead;
 }
 
 /** The flow at which the well is drawn down by `drawdown`, infinite where none does it. */
