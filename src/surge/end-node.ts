@@ -25,7 +25,9 @@ export interface EndNode {
   cavity: number;
   /** Flow through the end into the node at the last step, m³/s. */
   passing: number;
-  /** When the flow through the check valve turned, s; undefined while it runs forwards. */
+  /** Whether the check valve stands open. */
+  open: boolean;
+  /** When the flow through the open check valve turned, s; undefined while it runs forwards. */
   turned: number | undefined;
   /** When the check valve first shut after the stop, s, and the flow through it just before. */
   shut: { readonly time: number; readonly flow: number } | undefined;
@@ -45,7 +47,7 @@ export function settledEnd(
   { head, into }: NodeState,
 ): EndNode {
   const given = place.end.kind === "fixed head" ? undefined : place.end.airTank;
-  const node = { ...place, cavity: 0, passing: into, turned: undefined, shut: undefined };
+  const node = { ...place, cavity: 0, passing: into, open: into > 0, turned: undefined, shut: undefined };
   if (given === undefined) return node;
   const state = settledTank(given, place.site, head);
   return { ...node, tank: { given, state, mostAir: state.air, leastAir: state.air } };
@@ -96,19 +98,19 @@ function tankTakes({ tank, site }: EndNode, timeStep: number, headAt: (flow: num
   return tank === undefined ? 0 : tankFlow(tank.given, tank.state, site, timeStep, headAt);
 }
 
-/** What the check valve lets through of a flow; all of it at an end without one, or while the valve is late. */
+/** What the check valve lets through of a flow: all of it at an end without one, or while the open valve is late. */
 function checkValve(node: EndNode, time: number): (flow: number) => number {
   if (node.end.kind !== "pump") return (flow) => flow;
-  const late = node.shut === undefined && time - (node.turned ?? time) < node.end.checkValveDelay;
+  const late = node.open && time - (node.turned ?? time) < node.end.checkValveDelay;
   return (flow) => (flow < 0 && !late ? 0 : flow);
 }
 
 function noteCheckValve(node: EndNode, time: number, passing: number): void {
   if (node.end.kind !== "pump") return;
-  if (passing > 0) node.turned = undefined;
-  else if (passing < 0) node.turned ??= time;
-  const stopped = time > node.end.stopTime && node.shut === undefined;
-  if (stopped && passing === 0 && node.passing !== 0) node.shut = { time, flow: Math.min(0, node.passing) };
+  node.turned = passing < 0 ? (node.turned ?? time) : undefined;
+  const shuts = node.open && passing === 0;
+  if (shuts && time > node.end.stopTime) node.shut ??= { time, flow: Math.min(0, node.passing) };
+  node.open = passing !== 0;
   node.passing = passing;
 }
 

@@ -3,8 +3,7 @@
  *
  * @module
  */
-import type { EndNode } from "./end-node.ts";
-import { stepEnd } from "./end-node.ts";
+import { type EndNode, stepEnd } from "./end-node.ts";
 import type { LineGrid } from "./line-grid.ts";
 import type { SteadyStart } from "./steady-start.ts";
 
@@ -28,13 +27,15 @@ export interface LineState {
   readonly boilingHead: Float64Array;
   /** Volume of the cavity at each node, m³. */
   readonly cavity: Float64Array;
-  /** Highest and lowest head so far at each node, m. */
+  /** Highest head so far at each node, m. */
   readonly highest: Float64Array;
+  /** Lowest head so far at each node, m. */
   readonly lowest: Float64Array;
   /** The first cavity: node and time, s. */
   firstCavity: { readonly node: number; readonly time: number } | undefined;
-  /** The largest cavity, m³, and the largest as a share of its reach. */
+  /** The largest cavity so far, m³. */
   largestCavity: number;
+  /** The largest share of its reach that a cavity took. */
   largestShare: number;
 }
 

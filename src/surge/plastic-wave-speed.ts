@@ -8,7 +8,7 @@ import type { Modulus, Velocity } from "../units/index.ts";
 
 /** A plastic pipe of controlled outside diameter. */
 export interface PlasticWaveSpeedInput {
-  /** Outside diameter over least wall, DR or SDR. Above 2 (solid) to 200. For SIDR pipe: SIDR + 2. */
+  /** Outside diameter over least wall, DR or SDR. 2 (solid) to 200. For SIDR pipe: SIDR + 2. */
   readonly dimensionRatio: number;
   /** Short-term modulus of elasticity; 400 000 psi for PVC, 115 000 to 150 000 psi for PE. 1e5 to 1e13 Pa. */
   readonly elasticModulus: Modulus;

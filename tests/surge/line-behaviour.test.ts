@@ -73,6 +73,10 @@ describe("a line left alone", () => {
     const surge = follow({ pipes: [main], start: pump, end: held(200), duration: seconds(5) });
     expect(surge.startFlow).toBe(0);
     expect(surge.envelope.every(({ highestHead, lowestHead }) => highestHead === 200 && lowestHead === 200)).toBe(true);
+    const slow = { ...pump, checkValveDelay: seconds(1) };
+    expect(follow({ pipes: [main], start: slow, end: held(200), duration: seconds(5) }).highestPressure).toBe(
+      surge.highestPressure,
+    );
   });
 
   test("the steady flow satisfies Darcy–Weisbach between two tanks", () => {
