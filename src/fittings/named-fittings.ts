@@ -36,9 +36,20 @@ export type FittingName =
 
 /** How a named fitting is reckoned: three-K constants, a length in diameters, or one coefficient at every flow. */
 export type NamedFitting =
-  | { readonly threeK: ThreeKFitting }
-  | { readonly lengthOverDiameter: LengthOverDiameterFitting }
-  | { readonly coefficient: number; readonly method: string };
+  | {
+      /** Name of the fitting in `threeKFittings`. */
+      readonly threeK: ThreeKFitting;
+    }
+  | {
+      /** Name of the fitting in `lengthsOverDiameter`. */
+      readonly lengthOverDiameter: LengthOverDiameterFitting;
+    }
+  | {
+      /** Resistance coefficient in turbulent flow, whatever the size. */
+      readonly coefficient: number;
+      /** Id of the source, or "derived". */
+      readonly method: string;
+    };
 
 /**
  * How each named fitting is reckoned.
