@@ -20,6 +20,7 @@ import { pipeStandardsSources } from "./records/pipe-standards.ts";
 import { pumpSources } from "./records/pump.ts";
 import { selectionSources } from "./records/selection.ts";
 import { surgeSources } from "./records/surge.ts";
+import { systemSources } from "./records/system.ts";
 import { tankSources } from "./records/tank.ts";
 import { unitsSources } from "./records/units.ts";
 import { waterSources } from "./records/water.ts";
@@ -57,6 +58,7 @@ export function bibliography(): readonly Source[] {
     ...pumpSources,
     ...selectionSources,
     ...surgeSources,
+    ...systemSources,
     ...tankSources,
     ...unitsSources,
     ...waterSources,

@@ -48,7 +48,7 @@ export interface PipeMainLossInput {
  *   viscosity: squareMetresPerSecond(1.306e-6), resistance: 5, upTo: gpm(20),
  * });
  * points.length; // => 40
- * inFeet(points[39]?.headLoss ?? feet(0)); // ≈ 18.3
+ * inFeet(points[39]?.headLoss ?? feet(0)); // ≈ 18.4
  * ```
  *
  * @source colebrook-1939: the friction factor

@@ -187,8 +187,8 @@ const SAME_LEVEL = 1e-11;
  *   demand: [{ duration: days(1), flow: gpm(3) }],
  *   duration: days(1),
  * });
- * run.starts; // => 140
- * run.mostStartsInAnHour; // => 6
+ * run.starts; // => 148
+ * run.mostStartsInAnHour; // => 7
  * ```
  *
  * @source derived: continuity of water, and the head the pump and the system agree on

@@ -45,7 +45,7 @@ export interface AirEnergyInput {
  * import { airEnergy } from "risingmain/tank";
  * import { psi, psia, usGallons } from "risingmain/units";
  *
- * airEnergy({ air: usGallons(48), pressure: psi(75), atmosphere: psia(14.7) }).energy; // ≈ 113000
+ * airEnergy({ air: usGallons(48), pressure: psi(75), atmosphere: psia(14.7) }).energy; // ≈ 113369.6
  * ```
  *
  * @source derived: isentropic expansion of an ideal gas

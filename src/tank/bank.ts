@@ -68,7 +68,7 @@ export interface BankDrawdown {
  *   tanks: [tank, { ...tank, elevation: feet(20) }],
  *   cutIn: psi(40), cutOut: psi(60), atmosphere: standardAtmospheres(1), density: kilogramsPerCubicMetre(999.7),
  * });
- * bank.tanks.map(({ usable }) => Math.round(inUsGallons(usable) * 10) / 10); // => [10.3, 9.5]
+ * bank.tanks.map(({ usable }) => Math.round(inUsGallons(usable) * 10) / 10); // => [10.3, 8.1]
  * ```
  *
  * @source derived: Boyle's law and the weight of the water between the levels

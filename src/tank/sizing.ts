@@ -92,7 +92,7 @@ export function tankSizeForRunTime(input: TankSizeInput & { readonly runTime: Du
  *
  * const job = { pumpFlow: gpm(20), cutIn: psi(40), cutOut: psi(60), atmosphere: psia(14.7) };
  * const size = tankSizeForStarts({ ...job, starts: perHour(6) });
- * if (size.state === "sized") inUsGallons(size.volume); // ≈ 193.9
+ * if (size.state === "sized") inUsGallons(size.volume); // ≈ 193.8
  * ```
  *
  * @source washington-state-department-2009, section 11.1: the 15 Q/N of its equations

@@ -57,7 +57,7 @@ export type FillTime =
  * const pumpFlowAt = (pressure: GaugePressure) => gpm(20 - inPsi(pressure) / 5);
  * const tank = { volume: usGallons(85), precharge: psi(38), atmosphere: standardAtmospheres(1) };
  * const fill = tankFillTime({ ...tank, cutIn: psi(40), cutOut: psi(60), pumpFlowAt, demand: gpm(0) });
- * if (fill.state === "fills") fill.time; // ≈ 129.9
+ * if (fill.state === "fills") fill.time; // ≈ 130.6
  * ```
  *
  * @source derived: a volume over a flow, summed along the pump's curve
@@ -111,8 +111,8 @@ export type WorstDemandOnCurve =
  * const pumpFlowAt = (pressure: GaugePressure) => gpm(20 - inPsi(pressure) / 5);
  * const tank = { volume: usGallons(85), precharge: psi(38), atmosphere: standardAtmospheres(1) };
  * const worst = worstDemandOnCurve({ ...tank, cutIn: psi(40), cutOut: psi(60), pumpFlowAt });
- * if (worst.state === "cycles") inGpm(worst.demand); // ≈ 4.93
- * if (worst.state === "cycles") inPerHour(worst.starts); // ≈ 6.75
+ * if (worst.state === "cycles") inGpm(worst.demand); // ≈ 4.90
+ * if (worst.state === "cycles") inPerHour(worst.starts); // ≈ 6.8
  * ```
  *
  * @source derived: the minimum of the cycle over the use
