@@ -11,22 +11,16 @@ export {
   conductorAmpacity,
   type TemperatureRating,
 } from "./ampacity.ts";
+export { type ApproximateDrop, type ApproximateDrops, approximateDrops } from "./approximate-drops.ts";
+export { bs7671Table4E4B, type TabulatedDropRow } from "./bs-7671-4e4b.ts";
+export { type CircuitCaution, circuitCautions } from "./cautions.ts";
+export type { CircuitSegment, SourceImpedance, SupplySystem } from "./circuit.ts";
 export {
-  type ApproximateDrop,
-  type ApproximateDrops,
-  approximateDrops,
   type CircularMilAreaInput,
   type CircularMilDropInput,
   circularMilArea,
   circularMilDrop,
-  type EffectiveImpedanceInput,
-  effectiveImpedance,
-  type TabulatedDropInput,
-  tabulatedDrop,
-} from "./approximate-drop.ts";
-export { bs7671Table4E4B, type TabulatedDropRow } from "./bs-7671-4e4b.ts";
-export { type CircuitCaution, circuitCautions } from "./cautions.ts";
-export type { CircuitSegment, SourceImpedance, SupplySystem } from "./circuit.ts";
+} from "./circular-mil-drop.ts";
 export { type ConductorChoice, type ConductorChoicesInput, conductorChoices } from "./conductor-choices.ts";
 export {
   type ConductorImpedance,
@@ -48,6 +42,7 @@ export {
   conductorTemperature,
 } from "./conductor-temperature.ts";
 export { type DropLimit, recommendedDropLimits } from "./drop-limits.ts";
+export { type EffectiveImpedanceInput, effectiveImpedance } from "./effective-impedance.ts";
 export { type ConductorGeometry, conductorGeometry, gaugeDiameter } from "./geometry.ts";
 export {
   type EnlargedConductor,
@@ -123,6 +118,7 @@ export {
   type TransformerImpedanceInput,
   transformerImpedance,
 } from "./source-impedance.ts";
+export { type TabulatedDropInput, tabulatedDrop } from "./tabulated-drop.ts";
 export {
   type CarriedDrop,
   type CollapsedDrop,

@@ -1,7 +1,7 @@
 /**
  * Voltage lost in the conductors between a source and one load: the exact phasor form, over segments in series.
  *
- * The shortcuts of the trade are in `approximate-drop.ts`, several loads on one run in `load-profile.ts`, a motor standing
+ * The shortcuts of the trade are in `approximate-drops.ts`, several loads on one run in `run-with-loads.ts`, a motor standing
  * still in `locked-rotor-drop.ts`.
  *
  * @module

@@ -12,25 +12,21 @@ export {
   fuelUse,
   fuelUseBetween,
   type GeneratorFuel,
-  type PumpingFuel,
-  type PumpingFuelInput,
-  pumpingFuel,
   shaftWorkPerGallon,
   type TankRunTimeInput,
   tankRunTime,
 } from "./fuel-use.ts";
 export {
-  type Generator,
   type GeneratorChecked,
   type GeneratorCheckInput,
-  type GeneratorLoad,
   type GeneratorMargin,
   type GeneratorMisfit,
-  type GeneratorMotor,
   generatorCheck,
 } from "./generator-check.ts";
 export { type GeneratorDerating, type GeneratorDeratingInput, generatorDerating } from "./generator-derating.ts";
+export type { Generator, GeneratorLoad, GeneratorMotor } from "./generator-plate.ts";
 export { type GeneratorRules, generatorRules } from "./generator-rules.ts";
+export { type PumpingFuel, type PumpingFuelInput, pumpingFuel } from "./pumping-fuel.ts";
 export { type ReceptacleCheck, type ReceptacleCheckInput, receptacleCheck } from "./receptacle-check.ts";
 export { type Receptacle, type ReceptacleRating, receptacleRatings } from "./receptacles.ts";
 export {

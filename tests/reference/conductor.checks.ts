@@ -389,7 +389,6 @@ export const computations: readonly Computation[] = [
         current: g.si<Current>("current"),
         length: g.si<Length>("oneWayLength"),
         drop: g.si<Voltage>("allowedDrop"),
-        constant: 12.9,
       }),
     }),
   },
@@ -423,7 +422,6 @@ export const computations: readonly Computation[] = [
           ] ?? 0) *
             (Math.PI / 4) *
             0.0000254 ** 2) as Area,
-          constant: 12.9,
         });
       return {
         drop8Awg: by("8 AWG"),
