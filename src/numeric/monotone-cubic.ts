@@ -34,36 +34,34 @@ export function monotoneCubic(x: readonly number[], y: readonly number[]): Cubic
   return { x, y, slope };
 }
 
-/** The value of a line at `at`, which must lie between its first and last abscissa. */
-export function cubicValue(line: CubicLine, position: number): number {
-  const i = pieceAt(line.x, position);
-  const x0 = at(line.x, i);
-  const h = at(line.x, i + 1) - x0;
-  const t = position - x0;
-  const y0 = at(line.y, i);
-  const [c2, c3] = coefficients(line, i, h);
-  const value = y0 + t * (at(line.slope, i) + t * (c2 + t * c3));
+/** The value of a line at a position, which must lie between its first and last abscissa. */
+export function cubicValue({ x, y, slope }: CubicLine, position: number): number {
+  const i = pieceAt(x, position);
+  const x0 = at(x, i);
+  const x1 = at(x, i + 1);
+  const y0 = at(y, i);
+  const y1 = at(y, i + 1);
   // The last point is met to the bit, and rounding never carries the value outside the piece it belongs to.
-  const y1 = at(line.y, i + 1);
-  if (position === at(line.x, i + 1)) return y1;
-  return Math.min(Math.max(value, Math.min(y0, y1)), Math.max(y0, y1));
+  if (position === x1) return y1;
+  const h = x1 - x0;
+  const t = (position - x0) / h;
+  const rise = y1 - y0;
+  const d0 = at(slope, i) * h;
+  const d1 = at(slope, i + 1) * h;
+  const value = y0 + t * (d0 + t * (3 * rise - 2 * d0 - d1 + t * (d0 + d1 - 2 * rise)));
+  return rise > 0 ? Math.min(Math.max(value, y0), y1) : Math.min(Math.max(value, y1), y0);
 }
 
-/** The derivative of a line at `at`, which must lie between its first and last abscissa. */
-export function cubicSlope(line: CubicLine, position: number): number {
-  const i = pieceAt(line.x, position);
-  const x0 = at(line.x, i);
-  const h = at(line.x, i + 1) - x0;
-  const t = position - x0;
-  const [c2, c3] = coefficients(line, i, h);
-  return at(line.slope, i) + t * (2 * c2 + t * 3 * c3);
-}
-
-function coefficients(line: CubicLine, i: number, h: number): readonly [c2: number, c3: number] {
-  const chord = (at(line.y, i + 1) - at(line.y, i)) / h;
-  const d0 = at(line.slope, i);
-  const d1 = at(line.slope, i + 1);
-  return [(3 * chord - 2 * d0 - d1) / h, (d0 + d1 - 2 * chord) / (h * h)];
+/** The derivative of a line at a position, which must lie between its first and last abscissa. */
+export function cubicSlope({ x, y, slope }: CubicLine, position: number): number {
+  const i = pieceAt(x, position);
+  const x0 = at(x, i);
+  const h = at(x, i + 1) - x0;
+  const t = (position - x0) / h;
+  const chord = (at(y, i + 1) - at(y, i)) / h;
+  const d0 = at(slope, i);
+  const d1 = at(slope, i + 1);
+  return d0 + t * (2 * (3 * chord - 2 * d0 - d1) + t * 3 * (d0 + d1 - 2 * chord));
 }
 
 /** The piece a position lies in, by halving. */

@@ -101,7 +101,8 @@ const STEPS_BETWEEN = 16;
  *
  * @remarks
  * Flows add at the same head. Above its own shutoff head a pump adds nothing and its check valve is shut, so the set
- * begins as its strongest pump alone. Equal pumps are exact; unequal ones are taken at 16 steps between their points.
+ * begins as its strongest pump alone. Equal pumps are exact; unequal ones are taken at 16 steps between their points
+ * and close about each shutoff head, which is good to a thousandth of the set's greatest flow.
  * The curve ends at the head where the first of them reaches its last point. Into a pipe with friction two equal
  * pumps deliver much less than twice the flow of one.
  *
@@ -129,7 +130,12 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   }
   const lowest = Math.max(...curves.map(({ head }) => head.y.at(-1) as number));
   const highest = Math.max(...curves.map(({ shutoffHead }) => shutoffHead));
-  const heads = curves.flatMap(({ head }) => steps(head).map((flow) => cubicValue(head, flow)));
+  const heads = curves.flatMap(({ head, shutoffHead }) => [
+    ...steps(head).map((flow) => cubicValue(head, flow)),
+    // Where a weaker pump joins, the set's slope jumps: a point close on either side keeps the jump from spreading.
+    shutoffHead * (1 + BESIDE),
+    shutoffHead * (1 - BESIDE),
+  ]);
   const points = [lowest, ...heads.filter((head) => head > lowest && head <= highest)]
     .sort((a, b) => b - a)
     .map((head) => ({ head, flow: curves.reduce((so, curve) => so + flowAbove(curve, head), 0) }));
@@ -151,6 +157,9 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   requireCurve(set, "curves");
   return set;
 }
+
+/** How close to a shutoff head its neighbours are set, as a share of it. */
+const BESIDE = 1e-4;
 
 /** Flows closer than this share of the largest are one. */
 const CLOSEST = 1e-6;

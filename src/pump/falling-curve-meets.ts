@@ -8,7 +8,7 @@
  *
  * @module
  */
-import { type CubicLine, cubicSlope, cubicValue, findRoot } from "../numeric/index.ts";
+import { type CubicLine, cubicValue, findRoot } from "../numeric/index.ts";
 
 /** The meeting, or the end of the curve with head to spare there. */
 export type Meeting =
@@ -26,35 +26,47 @@ const MOST_STEPS = 12;
 const RELATIVE_TOLERANCE = 1e-12;
 /** Heads nearer than this share of the shutoff head, and flows than this of the end, are equal but for rounding. */
 const ROUNDING = 1e-12;
-/** Halving alone would need about 60 steps to reach the last bit; Newton's method takes five. */
-const MOST_NEWTON_STEPS = 100;
+/** A step of Halley's method leaves about a third of its cube: one this short leaves less than the tolerance. */
+const SHORT_STEP = 1e-4;
+/** What a last step may leave by its curvature, as a share of the flow. */
+const LEFT_OVER = 1e-14;
+/** Halving alone would need about 60 steps to reach the last bit; Halley's method takes one to three. */
+const MOST_INNER_STEPS = 100;
 /** Estimates hold for smooth systems: a step that came out this many times its estimate shows one that is not. */
 const SMOOTH = 100;
 
 /** Finds the meeting; `atRest` is `system(0)`, below the curve's first value. */
 export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => number, atRest: number): Meeting {
-  const end = curve.x.at(-1) as number;
+  const { x, y } = curve;
+  const last = x.length - 1;
+  const end = x[last] as number;
   const friction = (flow: number): number => system(flow) - atRest;
-  // Where the pump makes just the lift, friction leaves an excess of none or less: the bracket's far side, unasked.
-  const lift = { scale: 0, at: end, exponent: 1, drift: 0 };
-  let high = (curve.y.at(-1) as number) >= atRest ? end : meetsModel(curve, atRest, lift, end / 2, 0, end);
+  // Where the pump makes no more than the lift, friction leaves no excess: the bracket's far side, unasked.
+  let i = 1;
+  while (i < last && (y[i] as number) > atRest) i++;
+  let high = x[i] as number;
   let low = 0;
-  let endIsOpen = high === end;
-  const known: { readonly flow: number; readonly friction: number }[] = [];
+  let endIsOpen = (y[i] as number) > atRest;
+  let second: Asked | undefined;
+  let third: Asked | undefined;
+  let newest: Asked | undefined;
   let estimate = Number.POSITIVE_INFINITY;
-  let flow = FIRST_SHARE * high;
+  let flow = FIRST_SHARE * (endIsOpen ? end : chordAt(curve, i, atRest));
   for (let step = 0; step < MOST_STEPS; step++) {
     const lost = friction(flow);
+    if (lost < -ROUNDING * (y[0] as number)) return { state: "system falls", flow };
     const excess = cubicValue(curve, flow) - atRest - lost;
     if (excess === 0) return { state: "meets", flow };
-    if (excess > 0 && flow >= high) return beyond(flow, excess, end, curve.y[0] as number);
+    if (excess > 0 && flow >= high) return beyond(flow, excess, end, y[0] as number);
     if (excess > 0) low = flow;
     else {
       high = flow;
       endIsOpen = false;
     }
-    known.unshift({ flow, friction: lost });
-    const model = systemModel(known);
+    third = second;
+    second = newest;
+    newest = { flow, friction: lost };
+    const model = systemModel(newest, second, third);
     if (model === null) {
       flow = endIsOpen ? end : (low + high) / 2;
       estimate = Number.POSITIVE_INFINITY;
@@ -63,12 +75,12 @@ export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => nu
     const next = meetsModel(curve, atRest, model, flow, low, high);
     const share = Math.abs(next - flow) / flow;
     const asExpected = estimate < Number.POSITIVE_INFINITY && share <= SMOOTH * estimate;
-    estimate = stepError(known, share);
+    estimate = stepError(share, newest, second, third);
     const settled = share <= 4 * Number.EPSILON || (asExpected && estimate < RELATIVE_TOLERANCE);
     if (settled && !(next === end && endIsOpen)) return { state: "meets", flow: next };
     flow = next;
   }
-  return bracketed((at) => cubicValue(curve, at) - atRest - friction(at), low, high, end, curve.y[0] as number);
+  return bracketed((at) => cubicValue(curve, at) - atRest - friction(at), low, high, end, y[0] as number);
 }
 
 /** Brent's method on what is left of the bracket, its far side asked at last. */
@@ -94,40 +106,52 @@ interface SystemModel {
   readonly drift: number;
 }
 
+/** What was asked of the system: a flow and its friction. */
+interface Asked {
+  readonly flow: number;
+  readonly friction: number;
+}
+
 /** The model through the last points asked, newest first; nothing where they do not show friction that grows. */
-function systemModel(known: readonly { readonly flow: number; readonly friction: number }[]): SystemModel | null {
-  const [newest, second, third] = known;
-  if (newest === undefined) return null;
+function systemModel(newest: Asked, second: Asked | undefined, third: Asked | undefined): SystemModel | null {
+  const scale = newest.friction;
+  const at = newest.flow;
   // No friction: the system is level, and the model too.
-  if (!(newest.friction > 0)) return { scale: newest.friction, at: newest.flow, exponent: 0, drift: 0 };
-  const usual = { scale: newest.friction, at: newest.flow, exponent: USUAL_EXPONENT, drift: 0 };
-  if (second === undefined) return usual;
-  const span = Math.log(second.flow / newest.flow);
-  const exponent = Math.log(second.friction / newest.friction) / span;
+  if (!(scale > 0)) return { scale, at, exponent: 0, drift: 0 };
+  if (second === undefined) return { scale, at, exponent: USUAL_EXPONENT, drift: 0 };
+  const span = Math.log(second.flow / at);
+  const exponent = Math.log(second.friction / scale) / span;
   if (!(exponent > 0 && exponent < 100)) return null;
-  if (third === undefined) return { ...usual, exponent };
-  const longer = Math.log(third.flow / newest.flow);
-  const drift = (Math.log(third.friction / newest.friction) / longer - exponent) / (longer - span);
-  return Number.isFinite(drift) ? { ...usual, exponent: exponent - drift * span, drift } : { ...usual, exponent };
+  if (third === undefined) return { scale, at, exponent, drift: 0 };
+  const longer = Math.log(third.flow / at);
+  const drift = (Math.log(third.friction / scale) / longer - exponent) / (longer - span);
+  if (!Number.isFinite(drift)) return { scale, at, exponent, drift: 0 };
+  return { scale, at, exponent: exponent - drift * span, drift };
 }
 
 /**
  * Error still left in a step of that relative length: a constant for the form of the model times the distances to the
  * points it was fitted through. The constants were measured on smooth and rough pipes with drawdown.
  */
-function stepError(known: readonly { readonly flow: number }[], share: number): number {
-  const [newest, second, third] = known as readonly [{ readonly flow: number }, ...{ readonly flow: number }[]];
+function stepError(share: number, newest: Asked, second: Asked | undefined, third: Asked | undefined): number {
   if (second === undefined) return 0.1 * share;
   const near = Math.abs(second.flow / newest.flow - 1);
   if (third === undefined) return 0.02 * share * near;
   return 0.005 * share * near * Math.abs(third.flow / newest.flow - 1);
 }
 
-/** Where the curve meets lift and modelled friction: Newton's method kept inside (low, high], both ends known. */
+/** The flow at which the chord of the i-th piece, counted from one, makes a head. */
+function chordAt({ x, y }: CubicLine, i: number, head: number): number {
+  const x0 = x[i - 1] as number;
+  const y0 = y[i - 1] as number;
+  return x0 + (((x[i] as number) - x0) * (y0 - head)) / (y0 - (y[i] as number));
+}
+
+/** Where the curve meets lift and modelled friction: Halley's method kept inside (low, high], both ends known. */
 function meetsModel(
-  curve: CubicLine,
+  { x, y, slope }: CubicLine,
   atRest: number,
-  model: SystemModel,
+  { scale, at, exponent, drift }: SystemModel,
   from: number,
   low: number,
   high: number,
@@ -136,21 +160,43 @@ function meetsModel(
   let below = low;
   let above = high;
   let endTried = false;
-  for (let i = 0; i < MOST_NEWTON_STEPS; i++) {
-    const distance = Math.log(flow / model.at);
-    const lost = model.scale * Math.exp(distance * (model.exponent + model.drift * distance));
-    const excess = cubicValue(curve, flow) - atRest - lost;
-    const slope = cubicSlope(curve, flow) - (lost * (model.exponent + 2 * model.drift * distance)) / flow;
+  let i = 0;
+  for (let step = 0; step < MOST_INNER_STEPS; step++) {
+    while (i < x.length - 2 && flow > (x[i + 1] as number)) i++;
+    while (i > 0 && flow < (x[i] as number)) i--;
+    // Value and slope of the piece at once; read apart they cost as much as a pipe's friction.
+    const x0 = x[i] as number;
+    const y0 = y[i] as number;
+    const h = (x[i + 1] as number) - x0;
+    const t = (flow - x0) / h;
+    const rise = (y[i + 1] as number) - y0;
+    const d0 = (slope[i] as number) * h;
+    const d1 = (slope[i + 1] as number) * h;
+    const c2 = 3 * rise - 2 * d0 - d1;
+    const c3 = d0 + d1 - 2 * rise;
+    const distance = Math.log(flow / at);
+    const lost = scale * Math.exp(distance * (exponent + drift * distance));
+    const excess = y0 + t * (d0 + t * (c2 + t * c3)) - atRest - lost;
+    const local = exponent + 2 * drift * distance;
+    const rate = (d0 + t * (2 * c2 + t * 3 * c3)) / h - (lost * local) / flow;
+    const bend = (2 * c2 + t * 6 * c3) / (h * h) - (lost * (local * (local - 1) + 2 * drift)) / (flow * flow);
     if (excess > 0) below = flow;
     else above = flow;
-    const next = flow - excess / slope;
+    const newton = excess / rate;
+    const curvature = (newton * bend) / (2 * rate);
+    // Where the two nearly touch the correction is no small one any more, and Newton's own step is the safer.
+    const next = flow - (Math.abs(curvature) < 0.5 ? newton / (1 - curvature) : newton);
     // The step is judged before the bracket: at the root rounding would send it out, and halving start again.
-    if (Math.abs(next - flow) <= 2 * Number.EPSILON * flow) return flow;
-    if (next >= high && !endTried) {
+    const size = Math.abs(next - flow);
+    if (size <= 2 * Number.EPSILON * flow) return flow;
+    if (next > below && next < above) {
+      if (size <= SHORT_STEP * flow && size * curvature * curvature <= LEFT_OVER * flow) return next;
+      flow = next;
+    } else if (next >= high && !endTried) {
       endTried = true;
       flow = high;
     } else if (flow === high && excess >= 0) return high;
-    else flow = next > below && next < above ? next : (below + above) / 2;
+    else flow = (below + above) / 2;
   }
   return flow;
 }

@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { cubicSlope, cubicValue, requireList, requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
+import { cubicSlope, cubicValue, requireList, requireObject, requireWithin } from "../numeric/index.ts";
 import { InputError, type Length, type Power, type Ratio, type VolumeFlow } from "../units/index.ts";
 import type { FlowLine, PumpCurve } from "./curve.ts";
 
@@ -160,35 +160,73 @@ export function npshRequiredAt(curve: PumpCurve, flow: VolumeFlow): Length | nul
  */
 export function requireCurve(curve: PumpCurve, parameter = "curve"): void {
   requireObject(parameter, curve);
-  requireLine(`${parameter}.head`, curve.head, 10_000);
-  const { x, y } = curve.head;
-  const falling = y.every((value, i) => i === 0 || value < (y[i - 1] as number));
-  const shape = falling ? "falling" : "rising in part";
-  if (curve.shape !== shape) throw new InputError(`${parameter}.shape`, curve.shape, `"${shape}", as its heads are`);
-  requireOneOf(`${parameter}.shutoffBasis`, curve.shutoffBasis, ["given", "extrapolated"]);
-  if (x[0] !== 0) throw new InputError(`${parameter}.head.x[0]`, x[0], "0: a curve begins at no flow");
-  requireWithin(`${parameter}.runoutFlow`, curve.runoutFlow, x.at(-1) as number, x.at(-1) as number, "m³/s");
-  requireWithin(`${parameter}.shutoffHead`, curve.shutoffHead, y[0] as number, y[0] as number, "m");
-  if (curve.efficiency !== undefined) requireLine(`${parameter}.efficiency`, curve.efficiency, 1);
-  if (curve.inputPower !== undefined) requireLine(`${parameter}.inputPower`, curve.inputPower, 1e8);
-  if (curve.npshRequired !== undefined) requireLine(`${parameter}.npshRequired`, curve.npshRequired, 1000);
+  const { head, efficiency, inputPower, npshRequired } = curve;
+  if (!isLine(head, 10_000)) refuseLine(`${parameter}.head`, head, 10_000);
+  if (efficiency !== undefined && !isLine(efficiency, 1)) refuseLine(`${parameter}.efficiency`, efficiency, 1);
+  if (inputPower !== undefined && !isLine(inputPower, 1e8)) refuseLine(`${parameter}.inputPower`, inputPower, 1e8);
+  if (npshRequired !== undefined && !isLine(npshRequired, 1000)) {
+    refuseLine(`${parameter}.npshRequired`, npshRequired, 1000);
+  }
+  const { x, y } = head;
+  const refuse = (field: string, value: unknown, expected: string): never => {
+    throw new InputError(`${parameter}.${field}`, value, expected);
+  };
+  if (x[0] !== 0) refuse("head.x[0]", x[0], "0: a curve begins at no flow");
+  const end = x[x.length - 1] as number;
+  if (curve.runoutFlow !== end) refuse("runoutFlow", curve.runoutFlow, `the last flow, ${end} m³/s`);
+  if (curve.shutoffHead !== y[0]) refuse("shutoffHead", curve.shutoffHead, `the first head, ${y[0]} m`);
+  const shape = isFalling(y) ? "falling" : "rising in part";
+  if (curve.shape !== shape) refuse("shape", curve.shape, `"${shape}", as its heads are`);
+  const basis: unknown = curve.shutoffBasis;
+  if (basis !== "given" && basis !== "extrapolated") refuse("shutoffBasis", basis, '"given" or "extrapolated"');
 }
 
 /** Most points of a line: far more than any sheet has, to bound the work. */
 const MOST_POINTS = 100_000;
+/** Closest flows of a line, m³/s; closer ones give slopes beyond the range of a double. */
+const CLOSEST = 1e-16;
+/** Steepest slope of a line, SI per m³/s; beyond it products leave the range of a double. */
+const STEEPEST = 1e24;
 
-function requireLine(path: string, line: FlowLine, most: number): void {
+/** Whether it is a line; without a word, because every reading of a curve passes here and texts cost more than the check. */
+function isLine(line: FlowLine, most: number): boolean {
+  if (typeof line !== "object" || line === null) return false;
+  const { x, y, slope } = line;
+  if (!(Array.isArray(x) && Array.isArray(y) && Array.isArray(slope))) return false;
+  const count = x.length;
+  if (count < 2 || count > MOST_POINTS || y.length !== count || slope.length !== count) return false;
+  let least = 0;
+  for (let i = 0; i < count; i++) {
+    if (!(isWithin(x[i], least, 100) && isWithin(y[i], 0, most) && isWithin(slope[i], -STEEPEST, STEEPEST)))
+      return false;
+    least = x[i] + CLOSEST;
+  }
+  return true;
+}
+
+function isWithin(value: unknown, low: number, high: number): boolean {
+  return typeof value === "number" && value >= low && value <= high;
+}
+
+function isFalling(y: readonly number[]): boolean {
+  for (let i = 1; i < y.length; i++) if (!((y[i] as number) < (y[i - 1] as number))) return false;
+  return true;
+}
+
+/** Says what is wrong with a line that is none. */
+function refuseLine(path: string, line: FlowLine, most: number): never {
   requireObject(path, line);
   requireList(`${path}.x`, line.x, 2, MOST_POINTS);
   const count = line.x.length;
   requireList(`${path}.y`, line.y, count, count);
   requireList(`${path}.slope`, line.slope, count, count);
-  for (let i = 0, before = -1e-9; i < count; i++) {
-    requireWithin(`${path}.x[${i}]`, line.x[i], before + 1e-16, 100, "m³/s, ascending");
+  for (let i = 0, least = 0; i < count; i++) {
+    requireWithin(`${path}.x[${i}]`, line.x[i], least, 100, "m³/s, ascending");
     requireWithin(`${path}.y[${i}]`, line.y[i], 0, most, "");
-    requireWithin(`${path}.slope[${i}]`, line.slope[i], -1e24, 1e24, "");
-    before = line.x[i] as number;
+    requireWithin(`${path}.slope[${i}]`, line.slope[i], -STEEPEST, STEEPEST, "");
+    least = (line.x[i] as number) + CLOSEST;
   }
+  throw new InputError(path, line, "a line of flows, values and slopes");
 }
 
 function requireOnCurve(curve: PumpCurve, flow: VolumeFlow): void {
