@@ -4,6 +4,7 @@ import {
   findPipe,
   listPipes,
   metalPipeWorkingPressure,
+  pipeGradeProperties,
   pipeMass,
   pipeVolume,
   pressureRatingOfInsideRatio,
@@ -11,7 +12,7 @@ import {
   pressureRatingOfWall,
   ratingAtTemperature,
 } from "risingmain/pipe";
-import { celsius, type Density, fahrenheit, inPsi, type Length, type Modulus } from "risingmain/units";
+import { celsius, type Density, fahrenheit, inPsi, inPsiModulus, type Length, type Modulus } from "risingmain/units";
 import { expect, test } from "vitest";
 
 const stress = fc.double({ min: 1e6, max: 5e7, noNaN: true }) as fc.Arbitrary<Modulus>;
@@ -103,6 +104,20 @@ test("metric factors are those recalled from their standards, in line for PE and
   // PEX: 100 psi at 180 °F of 160 at 73 °F.
   const pex = ratingAtTemperature({ pipe: findPipe("3/4 in PEX"), temperature: fahrenheit(180) });
   expect(pex.state === "rated" ? inPsi(pex.pressureRating) : null).toBeCloseTo(100, 9);
+});
+
+// Published round figures, recalled: cell class 12454, PE under a quick load, the copper tube handbook, steel.
+test.each([
+  ["PVC 1120", 400_000, 2000],
+  ["PE3408", 150_000, 800],
+  ["PE4710", 150_000, 1000],
+  ["copper", 17_000_000, null],
+  ["carbon steel", 30_000_000, null],
+])("%s: stiffness %d psi, design stress %s psi", (grade, elasticModulus, designStress) => {
+  const properties = pipeGradeProperties(grade);
+  expect(inPsiModulus(properties.elasticModulus)).toBeCloseTo(elasticModulus, 4);
+  if (designStress === null) expect(properties.designStress).toBeNull();
+  else expect(inPsiModulus(properties.designStress ?? (0 as Modulus))).toBeCloseTo(designStress, 9);
 });
 
 test("a pipe full of its own material weighs as a solid rod", () => {
