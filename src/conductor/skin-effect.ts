@@ -19,7 +19,8 @@ export interface SkinEffectInput {
  *
  * @remarks
  * 1 + x⁴ / (192 + 0.8 x⁴), with x² = 8π f / R · 10⁻⁷, f the frequency and R the direct-current resistance, Ω/m.
- * Good to 1 % for x up to 2.8, about 1000 kcmil copper at 60 Hz; below 1/0 AWG it is less than 1.001. Neighbouring
+ * Within 0.11 % of the exact solution (Bessel functions) for x up to 2.8, about 2000 kcmil copper at 60 Hz; below 1/0 AWG it
+ * is less than 1.001. Neighbouring
  * conductors add to it in large cables: {@link proximityEffect}.
  *
  * @param input - resistance and frequency

@@ -1,4 +1,5 @@
 /** Shortcuts and their inverses, supply impedance, metric capacity, impedance of a laid conductor, aluminium. */
+import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import {
   ambientFactor,
@@ -168,6 +169,18 @@ describe("a laid conductor", () => {
     expect(at(20, 60)).toBeGreaterThan(at(10, 60));
     // Twice the spacing adds 2 · 10⁻⁷ · ln 2 henries per metre, whatever the conductor.
     expect((at(20, 60) - at(10, 60)) / (2 * Math.PI * 60)).toBeCloseTo(2e-7 * Math.LN2, 15);
+  });
+
+  test("skin effect follows the exact solution by Bessel functions (tests/fixtures/skin-effect.py)", () => {
+    const { rows } = JSON.parse(readFileSync(new URL("../fixtures/skin-effect.json", import.meta.url), "utf8")) as {
+      rows: readonly { x: number; resistance: number; frequency: number; factor: number }[];
+    };
+    for (const { x, resistance, frequency, factor } of rows) {
+      const got = skinEffectFactor({ resistance: resistance as ResistancePerLength, frequency: hertz(frequency) });
+      expect(Math.abs(got / factor - 1), `x = ${x}`).toBeLessThan(0.0011);
+      // Up to 1/0 AWG and somewhat beyond, the two series are one.
+      if (x <= 1) expect(Math.abs(got / factor - 1)).toBeLessThan(1e-8);
+    }
   });
 
   test("direct current knows no reactance, no skin and no proximity", () => {
