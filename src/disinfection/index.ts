@@ -14,31 +14,14 @@ export {
 } from "./bleach.ts";
 export { type AgedStrength, type AgedStrengthInput, agedStrength } from "./bleach-age.ts";
 export { chlorineCautions } from "./cautions.ts";
-export {
-  type ContactInput,
-  type ContactTimeInput,
-  contactReached,
-  contactTime,
-  type GiardiaContactInput,
-  giardiaContact,
-  type RequiredContact,
-  type VirusContactInput,
-  virusContact,
-} from "./contact.ts";
+export { type ContactInput, type ContactTimeInput, contactReached, contactTime } from "./contact.ts";
 export {
   type Dechlorination,
   type DechlorinationInput,
   type Dechlorinator,
   dechlorination,
 } from "./dechlorination.ts";
-export {
-  type Flush,
-  type FlushInput,
-  flush,
-  type Recirculation,
-  type RecirculationInput,
-  recirculation,
-} from "./flushing.ts";
+export { type Flush, type FlushInput, flush } from "./flush.ts";
 export { type FreeChlorine, type FreeChlorineInput, freeChlorine } from "./free-chlorine.ts";
 export {
   type HypochloriteConcentrationInput,
@@ -49,6 +32,14 @@ export {
 } from "./hypochlorite.ts";
 export { type KitchenMeasure, kitchenMeasure } from "./kitchen-measure.ts";
 export { type PublishedDose, publishedDoses } from "./published-doses.ts";
+export { type Recirculation, type RecirculationInput, recirculation } from "./recirculation.ts";
+export {
+  type GiardiaContactInput,
+  giardiaContact,
+  type RequiredContact,
+  type VirusContactInput,
+  virusContact,
+} from "./required-contact.ts";
 export { type SamplingStep, samplingPractice } from "./sampling.ts";
 export { type StockSolution, type StockSolutionInput, stockSolution } from "./stock-solution.ts";
 export {

@@ -3,24 +3,14 @@
  *
  * @module
  */
-import { requireBoolean, requireList, requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
-import { pumpFlowAt } from "../pump/index.ts";
-import { storedWater } from "../tank/index.ts";
-import { InputError, type Length } from "../units/index.ts";
-import { drawdownAt } from "../well/index.ts";
+import { requireList, requireObject } from "../numeric/index.ts";
 import { mainsCautions, pressureCautions } from "./cautions.ts";
 import { type Cause, causesOf } from "./diagnosis-causes.ts";
+import { requirePlant, requireReading } from "./diagnosis-input.ts";
 import { type Fault, predict } from "./diagnosis-model.ts";
-import type {
-  Diagnosis,
-  DiagnosisPlant,
-  DiagnosisReading,
-  Explanation,
-  NextReading,
-  ReadingKind,
-  ReadingSetup,
-} from "./diagnosis-types.ts";
+import type { Diagnosis, DiagnosisPlant, DiagnosisReading, Explanation } from "./diagnosis-types.ts";
 import { fitResiduals } from "./fit-residuals.ts";
+import { nextReading } from "./next-reading.ts";
 
 /** The plant and its readings. */
 export interface DiagnoseInput {
@@ -38,35 +28,18 @@ const TELLING = 10;
 const USUAL = 2;
 /** A misfit this many of its own standard deviations over the number of readings fits nothing. */
 const UNFIT = 5;
-/** Predictions nearer than this many standard uncertainties would not be told apart. */
-const APART = 2;
-
-const KINDS: readonly ReadingKind[] = [
-  "static level",
-  "pumping level",
-  "flow",
-  "shutoff pressure",
-  "far flow",
-  "cut-in",
-  "cut-out",
-  "precharge",
-  "regulated pressure",
-  "fill time",
-  "pressure fall",
-  "voltage",
-  "current",
-];
 
 /**
  * Ranks explanations of a plant's readings.
  *
  * @remarks
- * Each explanation is the plant's physical model with one or two figures free, fitted to all readings together by least squares of
- * (read − predicted)/u. Weights are e^(−B/2), B = misfit + k ln n with k figures and n readings, so that a second figure must
- * earn its place. Where the plan itself fits as chance would have it and nothing outweighs it ten to one, the answer is "as planned".
- * Two explanations that predict the same readings share the weight, and the answer is then "cannot tell". One fault at
- * a time: with two at once the best may be wrong or none may fit. Leaks are taken half way down to the water; a reversed pump as one
- * that makes 0.3 to 0.75 of its head and flow (common practice). A valve part closed in the yard reads as an undersized run.
+ * Each explanation is the plant's physical model with one or two figures free, fitted to all readings together by least
+ * squares of (read − predicted)/u. Weights are e^(−B/2), B = misfit + k ln n + 2 m ln 2 with k figures, m of them free
+ * to go either way, and n readings, so that a second figure or a wider one must earn its place. Where the plan itself
+ * fits as chance would have it and nothing outweighs it ten to one, the answer is "as planned". Two explanations that
+ * predict the same readings share the weight, and the answer is then "cannot tell". One fault at a time: with two at
+ * once the best may be wrong or none may fit. Leaks are taken half way down to the water; a reversed pump as one that
+ * makes 0.3 to 0.75 of its head and flow (common practice). A valve part closed in the yard reads as an undersized run.
  *
  * @param input - plant and readings; each field says its unit and range
  * @returns the explanations, best first, whether they can be told apart, and the next reading to take
@@ -165,100 +138,13 @@ function fitted(plant: DiagnosisPlant, cause: Cause, readings: readonly Diagnosi
     return readings.map((reading) => (reading.value - predict(plant, fault, reading)) / reading.standardUncertainty);
   };
   const { values, least } = fitResiduals(residuals, cause.free);
+  // A figure that may go either way has twice the room: half the evidence.
+  const eitherWay = cause.free.filter(({ low, high }) => low < 0 && high > 0).length;
   return {
     cause,
     values,
     fault: cause.fault(values),
     misfit: least,
-    score: least + cause.free.length * Math.log(readings.length),
+    score: least + cause.free.length * Math.log(readings.length) + eitherWay * 2 * Math.LN2,
   };
-}
-
-/** Readings that could be taken, with the uncertainty a careful installer has: common practice. */
-function candidates(plant: DiagnosisPlant): readonly (ReadingSetup & { readonly u: number })[] {
-  const psi = 6894.757;
-  const high = plant.cutOut;
-  const flow = 0.03 * plant.pump.runoutFlow;
-  const list: (ReadingSetup & { readonly u: number })[] = [
-    { kind: "static level", u: 0.15 },
-    { kind: "pumping level", u: 0.3 },
-    { kind: "flow", u: flow },
-    { kind: "flow", at: high, u: flow },
-    { kind: "shutoff pressure", u: 2 * psi },
-    { kind: "cut-in", u: psi },
-    { kind: "cut-out", u: psi },
-    { kind: "precharge", u: psi },
-    { kind: "fill time", u: 2 },
-    { kind: "pressure fall", u: psi },
-    { kind: "voltage", u: 0.01 * plant.voltage },
-    { kind: "current", u: 0.02 * plant.current },
-  ];
-  if (plant.regulatedPressure !== undefined) list.push({ kind: "regulated pressure", u: psi });
-  if (plant.yard !== undefined) list.push({ kind: "far flow", u: flow });
-  return list;
-}
-
-function nextReading(
-  plant: DiagnosisPlant,
-  readings: readonly DiagnosisReading[],
-  first: Fault,
-  second: Fault,
-): NextReading | null {
-  let best: NextReading | null = null;
-  for (const { u, ...setup } of candidates(plant)) {
-    const pressure = setup.at ?? plant.cutIn;
-    if (readings.some((reading) => reading.kind === setup.kind && (reading.at ?? plant.cutIn) === pressure)) continue;
-    const predictions = [predict(plant, first, setup), predict(plant, second, setup)] as const;
-    const inUncertainties = Math.abs(predictions[0] - predictions[1]) / u;
-    if (inUncertainties > Math.max(APART, best?.inUncertainties ?? 0))
-      best = { ...setup, predictions, inUncertainties };
-  }
-  return best;
-}
-
-function requirePlant(plant: DiagnosisPlant): void {
-  requireObject("plant", plant);
-  // The modules' own gates: a curve that is not one, a law or a tank that cannot be used.
-  pumpFlowAt(plant.pump, 0 as Length);
-  requireObject("plant.well", plant.well);
-  requireWithin("plant.well.staticLevel", plant.well.staticLevel, 0, 5000, "m");
-  drawdownAt(plant.well.law, plant.mainLoss?.flow);
-  requireWithin("plant.rise", plant.rise, -1000, 1000, "m");
-  requirePoint("plant.mainLoss", plant.mainLoss);
-  requireWithin("plant.cutIn", plant.cutIn, 0, 1e7, "Pa");
-  requireWithin("plant.cutOut", plant.cutOut, plant.cutIn, 1e7, "Pa (above the cut-in)");
-  requireObject("plant.tank", plant.tank);
-  storedWater({ ...plant.tank, pressure: plant.cutIn });
-  requireWithin("plant.density", plant.density, 900, 1100, "kg/m³");
-  requireWithin("plant.voltage", plant.voltage, 1, 1000, "V");
-  requireWithin("plant.current", plant.current, 0.01, 1e4, "A");
-  if (plant.threePhase !== undefined) requireBoolean("plant.threePhase", plant.threePhase);
-  if (plant.regulatedPressure !== undefined) {
-    requireWithin("plant.regulatedPressure", plant.regulatedPressure, 0, 1e7, "Pa");
-  }
-  if (plant.yard !== undefined) {
-    requireObject("plant.yard", plant.yard);
-    requirePoint("plant.yard.loss", plant.yard.loss);
-    requirePoint("plant.yard.outlet", plant.yard.outlet);
-    requireWithin("plant.yard.rise", plant.yard.rise, -1000, 1000, "m");
-  }
-}
-
-function requirePoint(parameter: string, point: { readonly flow: number; readonly headLoss: number }): void {
-  requireObject(parameter, point);
-  requireWithin(`${parameter}.flow`, point.flow, 1e-9, 100, "m³/s");
-  requireWithin(`${parameter}.headLoss`, point.headLoss, 1e-6, 1e4, "m");
-}
-
-function requireReading(plant: DiagnosisPlant, reading: DiagnosisReading, at: string): void {
-  requireObject(at, reading);
-  requireOneOf(`${at}.kind`, reading.kind, KINDS);
-  requireWithin(`${at}.value`, reading.value, -1e9, 1e9, "");
-  requireWithin(`${at}.standardUncertainty`, reading.standardUncertainty, 1e-12, 1e9, "");
-  if (reading.at !== undefined) requireWithin(`${at}.at`, reading.at, 0, 1e7, "Pa");
-  if (reading.over !== undefined) requireWithin(`${at}.over`, reading.over, 1, 86_400, "s");
-  const missing =
-    (reading.kind === "far flow" && plant.yard === undefined) ||
-    (reading.kind === "regulated pressure" && plant.regulatedPressure === undefined);
-  if (missing) throw new InputError(`${at}.kind`, reading.kind, "a reading of something the plant has");
 }

@@ -3,9 +3,16 @@
  *
  * @module
  */
-import { requireObject, requireWithin } from "../numeric/index.ts";
+import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
 import type { Duration, Length, Ratio, VolumeFlow } from "../units/index.ts";
-import { type LevelReading, requireReadings } from "./water-level.ts";
+
+/** One reading of a pumping test. */
+export interface LevelReading {
+  /** Time since the pump was started. 0 to 1 year, s. */
+  readonly time: Duration;
+  /** Depth to water, from the same point as the static level. 0 to 5000 m. */
+  readonly level: Length;
+}
 
 /** A pumping test's log. */
 export interface DrawdownLogInput {
@@ -147,4 +154,15 @@ function timeToRecover(last: DrawdownEntry, recovering: readonly DrawdownEntry[]
     before = { time, drawdown };
   }
   return null;
+}
+
+function requireReadings(readings: readonly LevelReading[]): void {
+  requireList("readings", readings, 1, 100_000);
+  let previous = 0;
+  readings.forEach((reading, i) => {
+    requireObject(`readings[${i}]`, reading);
+    requireWithin(`readings[${i}].time`, reading.time, previous, 31_557_600, "s (not before the reading ahead of it)");
+    requireWithin(`readings[${i}].level`, reading.level, 0, 5000, "m");
+    previous = reading.time;
+  });
 }

@@ -3,17 +3,18 @@
  *
  * @module
  */
+
+export { type AirLineInput, type AirLineLevel, airLineLevel } from "./air-line.ts";
 export {
   type BucketFlow,
   type BucketInput,
-  type BucketRuns,
-  type BucketRunsInput,
   type BucketTimeInput,
   bucketFlow,
-  bucketRuns,
   bucketTime,
 } from "./bucket.ts";
+export { type BucketRuns, type BucketRunsInput, bucketRuns } from "./bucket-runs.ts";
 export { authorityCaution, liftingCautions, mainsCautions, pressureCautions } from "./cautions.ts";
+export { type CurrentTest, type CurrentTestInput, currentTest } from "./current-test.ts";
 export { type DiagnoseInput, diagnose } from "./diagnose.ts";
 export type {
   CauseName,
@@ -28,7 +29,13 @@ export type {
   Residual,
   YardRun,
 } from "./diagnosis-types.ts";
-export { type DrawdownEntry, type DrawdownLog, type DrawdownLogInput, drawdownLog } from "./drawdown-log.ts";
+export {
+  type DrawdownEntry,
+  type DrawdownLog,
+  type DrawdownLogInput,
+  drawdownLog,
+  type LevelReading,
+} from "./drawdown-log.ts";
 export {
   type CurveReading,
   type GaugeHeadInput,
@@ -39,33 +46,13 @@ export {
   measuredCurve,
 } from "./gauge-head.ts";
 export { type JudgeInput, type Judgement, judgeReading } from "./judge-reading.ts";
-export {
-  type PipeWall,
-  type PressureHold,
-  type PressureHoldInput,
-  pressureHold,
-  type TestAllowance,
-  type TestAllowanceInput,
-  testAllowance,
-} from "./leak-test.ts";
-export {
-  type Lifting,
-  type LiftingInput,
-  liftingLoad,
-  type SettingHardware,
-  type SettingHardwareInput,
-  settingHardware,
-} from "./lifting.ts";
+export { type Lifting, type LiftingInput, liftingLoad } from "./lifting.ts";
 export { type MonteCarlo, type MonteCarloInput, monteCarlo, type Spread } from "./monte-carlo.ts";
-export {
-  type CurrentTest,
-  type CurrentTestInput,
-  currentTest,
-  type VoltageTest,
-  type VoltageTestInput,
-  voltageTest,
-} from "./supply-test.ts";
+export { type PipeWall, type PressureHold, type PressureHoldInput, pressureHold } from "./pressure-hold.ts";
+export { type SettingHardware, type SettingHardwareInput, settingHardware } from "./setting-hardware.ts";
+export { type EchoInput, echoDepth, type LeaningTapeInput, leaningTape } from "./sounding.ts";
 export { type TankTest, type TankTestInput, tankTest } from "./tank-test.ts";
+export { type TestAllowance, type TestAllowanceInput, testAllowance } from "./test-allowance.ts";
 export { type Trajectory, type TrajectoryInput, trajectoryFlow } from "./trajectory.ts";
 export {
   type Correlation,
@@ -75,13 +62,4 @@ export {
   type UncertainInput,
   type UncertaintyPart,
 } from "./uncertainty.ts";
-export {
-  type AirLineInput,
-  type AirLineLevel,
-  airLineLevel,
-  type EchoInput,
-  echoDepth,
-  type LeaningTapeInput,
-  type LevelReading,
-  leaningTape,
-} from "./water-level.ts";
+export { type VoltageTest, type VoltageTestInput, voltageTest } from "./voltage-test.ts";

@@ -3,6 +3,14 @@
  *
  * @module
  */
+
+export {
+  type BerggrenCoefficientInput,
+  type BerggrenDepth,
+  type BerggrenInput,
+  berggrenCoefficient,
+  berggrenFrostDepth,
+} from "./berggren.ts";
 export {
   type BurialDepth,
   type BurialInput,
@@ -12,16 +20,7 @@ export {
   drainBack,
 } from "./burial.ts";
 export { type BuriedPipe, type BuriedPipeInput, buriedPipe, type ThawedCylinder } from "./buried-pipe.ts";
-export {
-  type BerggrenCoefficientInput,
-  type BerggrenDepth,
-  type BerggrenInput,
-  berggrenCoefficient,
-  berggrenFrostDepth,
-  type StefanDepth,
-  type StefanInput,
-  stefanFrostDepth,
-} from "./frost-depth.ts";
+export { type StefanDepth, type StefanInput, stefanFrostDepth } from "./stefan.ts";
 export {
   type GroundSurface,
   type SurfaceIndex,
