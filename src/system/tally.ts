@@ -37,8 +37,8 @@ export class Tally {
   eventCount = 0;
   starts = 0;
   runTime = 0;
-  shortestRun = Number.POSITIVE_INFINITY;
-  shortestCycle = Number.POSITIVE_INFINITY;
+  shortestRun: number = Number.POSITIVE_INFINITY;
+  shortestCycle: number = Number.POSITIVE_INFINITY;
   readonly #keepEvents: number;
   readonly #keepDays: number;
   readonly #hour: Bin = { index: -1, count: 0, most: 0 };
