@@ -35,7 +35,7 @@ export interface FittingPart {
   readonly headLoss: Length;
   /** Resistance coefficient of one at this flow, on the velocity head in the run; null at rest. */
   readonly coefficient: number | null;
-  /** Id of the source of the method, "derived", or "given" where the caller's own figure was used. */
+  /** Id of the source of the method, "derived", "common practice" (usual insert bores), or "given" for the caller's own figure. */
   readonly method: string;
   /** False where the method was used outside the range it is published for, or the flow does not hold a check valve open. */
   readonly insideRange: boolean;

@@ -103,7 +103,8 @@ export function hoseFlow(input: HoseFlowInput): HoseFlow {
   requireWithin("density", density, 500, 2000, "kg/m³");
 
   const head = pressure / (density * STANDARD_GRAVITY) - rise;
-  if (head <= 0) return { state: "no flow", short: (-head * density * STANDARD_GRAVITY) as PressureDifference };
+  if (head <= 0)
+    return { state: "no flow", short: (Math.abs(head) * density * STANDARD_GRAVITY) as PressureDifference };
 
   const area = (Math.PI / 4) * D * D;
   const jet = (D / nozzleDiameter) ** 4 / dischargeCoefficient ** 2;
