@@ -1,6 +1,6 @@
 """The same published method (gradient method, same start, same end) by scipy's sparse solver, on the grids of network.mjs.
 
-Prints JSON: for each grid size the median seconds of one solution, its iterations and the sum of heads, to compare.
+Prints JSON: for each grid size the median processor seconds of one solution, its iterations and the sum of heads, to compare.
 Run by network.mjs; alone: /usr/bin/python3 bench/network.py 10 30 100
 """
 import json
@@ -82,9 +82,9 @@ def main():
         solve(*data)
         times = []
         for _ in range(max(3, min(31, 2000 // k))):
-            start = time.perf_counter()
+            start = time.process_time()
             head, iterations = solve(*data)
-            times.append(time.perf_counter() - start)
+            times.append(time.process_time() - start)
         results.append({"size": k, "seconds": sorted(times)[len(times) // 2], "iterations": iterations, "sumOfHeads": float(np.sum(head))})
     print(json.dumps({"python": sys.version.split()[0], "scipy": scipy.__version__, "results": results}))
 

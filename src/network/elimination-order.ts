@@ -76,9 +76,9 @@ export function eliminationOrder({ start, list }: Adjacency): Int32Array {
 /**
  * Approximate minimum degree on what the leaves left.
  *
- * An eliminated node becomes an element: the set of those it would have joined. `variables[i]` and `elements[i]` are the
- * neighbours of node i that are still joined directly, and through an element. The degree is the usual upper bound: no
- * set is ever formed only to be counted.
+ * An eliminated node becomes an element: the set of those it would have joined. Of each node two kinds of neighbours are
+ * kept: elements, and nodes still joined to it directly. The degree is the usual upper bound: no set is ever formed only
+ * to be counted. Both kinds share the node's stretch of the adjacency: an element takes the place of a neighbour at least.
  */
 function minimumDegree(
   start: Int32Array,
@@ -89,21 +89,124 @@ function minimumDegree(
   done: number,
 ): void {
   const n = start.length - 1;
-  const variables: number[][] = [];
-  const elements: number[][] = [];
-  const members: (number[] | undefined)[] = [];
-  // Nodes of equal degree, as doubly linked lists.
+  const near = list.slice(); // of node i from start[i]: its elements, then its direct neighbours
+  const elements = new Int32Array(n); // how many of the one
+  const direct = new Int32Array(n); // and of the other
+  let members = new Int32Array(4 * list.length + n); // of element e from memberStart[e]: the nodes it joins
+  const memberStart = new Int32Array(n);
+  const memberCount = new Int32Array(n).fill(-1); // −1 for what is no element, or was absorbed by another
+  let free = 0;
+  const queue = degreeQueue(n, degree);
+  for (let i = n - 1; i >= 0; i--) {
+    if (gone[i]) continue;
+    let to = start[i]!;
+    for (let k = to; k < start[i + 1]!; k++) if (!gone[near[k]!]) near[to++] = near[k]!;
+    direct[i] = to - start[i]!;
+    queue.insert(i, direct[i]!);
+  }
+  const inPivot = new Int32Array(n).fill(-1);
+  const outside = new Int32Array(n); // of each element, how many members lie outside the pivot's
+  const counted = new Int32Array(n).fill(-1);
+  while (done < n) {
+    const pivot = queue.takeLeast();
+    gone[pivot] = 1;
+    order[done++] = pivot;
+    inPivot[pivot] = pivot;
+    // The new element: all that the pivot is joined to, directly and through its elements, which it absorbs.
+    let most = direct[pivot]!;
+    const from = start[pivot]!;
+    for (let k = from; k < from + elements[pivot]!; k++) most += Math.max(0, memberCount[near[k]!]!);
+    if (free + most > members.length) {
+      const larger = new Int32Array(2 * members.length + most);
+      larger.set(members.subarray(0, free));
+      members = larger;
+    }
+    const first = free;
+    for (let k = from; k < from + elements[pivot]!; k++) {
+      const e = near[k]!;
+      for (let x = memberStart[e]!, end = x + memberCount[e]!; x < end; x++) {
+        const j = members[x]!;
+        if (gone[j] || inPivot[j] === pivot) continue;
+        inPivot[j] = pivot;
+        members[free++] = j;
+      }
+      memberCount[e] = -1;
+    }
+    for (let k = from + elements[pivot]!, end = k + direct[pivot]!; k < end; k++) {
+      const j = near[k]!;
+      if (gone[j] || inPivot[j] === pivot) continue;
+      inPivot[j] = pivot;
+      members[free++] = j;
+    }
+    const size = free - first;
+    memberStart[pivot] = first;
+    memberCount[pivot] = size;
+    for (let x = first; x < free; x++) {
+      const i = members[x]!;
+      for (let k = start[i]!, end = k + elements[i]!; k < end; k++) {
+        const e = near[k]!;
+        if (memberCount[e]! < 0) continue;
+        if (counted[e] !== pivot) {
+          counted[e] = pivot;
+          outside[e] = living(members, memberStart[e]!, memberCount, e, gone);
+        }
+        outside[e]!--;
+      }
+    }
+    for (let x = first; x < free; x++) {
+      const i = members[x]!;
+      const begin = start[i]!;
+      let bound = size - 1;
+      let to = begin;
+      for (let k = begin, end = begin + elements[i]!; k < end; k++) {
+        const e = near[k]!;
+        // An element wholly inside the new one is absorbed by it.
+        if (memberCount[e]! < 0 || outside[e] === 0) continue;
+        near[to++] = e;
+        bound += outside[e]!;
+      }
+      const kept = to - begin;
+      // Direct neighbours that stay move up past the place of the new element.
+      let last = to;
+      let held = -1;
+      for (let k = begin + elements[i]!, end = k + direct[i]!; k < end; k++) {
+        const j = near[k]!;
+        if (inPivot[j] === pivot || gone[j]) continue;
+        bound++;
+        if (held >= 0) near[++last] = held;
+        held = j;
+      }
+      if (held >= 0) near[++last] = held;
+      near[to] = pivot;
+      elements[i] = kept + 1;
+      direct[i] = last - to;
+      queue.remove(i);
+      queue.insert(i, Math.min(bound, n - done, degree[i]! + size - 1));
+    }
+  }
+}
+
+/** Drops the members that are gone, in place, and counts the rest. */
+function living(members: Int32Array, start: number, memberCount: Int32Array, e: number, gone: Uint8Array): number {
+  let to = start;
+  for (let x = start, end = start + memberCount[e]!; x < end; x++) if (!gone[members[x]!]) members[to++] = members[x]!;
+  memberCount[e] = to - start;
+  return to - start;
+}
+
+interface DegreeQueue {
+  readonly insert: (node: number, degree: number) => void;
+  readonly remove: (node: number) => void;
+  /** Takes out a node of least degree, the latest to come. */
+  readonly takeLeast: () => number;
+}
+
+/** Nodes by degree, as doubly linked lists; writes the degree of each. */
+function degreeQueue(n: number, degree: Int32Array): DegreeQueue {
   const head = new Int32Array(n + 1).fill(-1);
   const next = new Int32Array(n).fill(-1);
   const previous = new Int32Array(n).fill(-1);
-  const insert = (i: number, d: number): void => {
-    degree[i] = d;
-    const first = head[d]!;
-    next[i] = first;
-    previous[i] = -1;
-    if (first >= 0) previous[first] = i;
-    head[d] = i;
-  };
+  let least = 0;
   const remove = (i: number): void => {
     const before = previous[i]!;
     const after = next[i]!;
@@ -111,68 +214,20 @@ function minimumDegree(
     else head[degree[i]!] = after;
     if (after >= 0) previous[after] = before;
   };
-  for (let i = n - 1; i >= 0; i--) {
-    variables[i] = [];
-    elements[i] = [];
-    if (gone[i]) continue;
-    for (let e = start[i]!; e < start[i + 1]!; e++) if (!gone[list[e]!]) variables[i]!.push(list[e]!);
-    insert(i, variables[i]!.length);
-  }
-  const inPivot = new Int32Array(n).fill(-1);
-  const outside = new Int32Array(n); // of each element, how many members lie outside the pivot's
-  const counted = new Int32Array(n).fill(-1);
-  let least = 0;
-  while (done < n) {
+  const insert = (i: number, d: number): void => {
+    degree[i] = d;
+    if (d < least) least = d;
+    const first = head[d]!;
+    next[i] = first;
+    previous[i] = -1;
+    if (first >= 0) previous[first] = i;
+    head[d] = i;
+  };
+  const takeLeast = (): number => {
     while (head[least]! < 0) least++;
-    const pivot = head[least]!;
-    remove(pivot);
-    gone[pivot] = 1;
-    inPivot[pivot] = pivot;
-    const joined: number[] = [];
-    const join = (j: number): void => {
-      if (!gone[j] && inPivot[j] !== pivot) {
-        inPivot[j] = pivot;
-        joined.push(j);
-      }
-    };
-    for (const j of variables[pivot]!) join(j);
-    for (const e of elements[pivot]!) {
-      for (const j of members[e] ?? []) join(j);
-      members[e] = undefined;
-    }
-    members[pivot] = joined;
-    order[done++] = pivot;
-    for (const i of joined) {
-      for (const e of elements[i]!) {
-        const set = members[e];
-        if (set === undefined) continue;
-        if (counted[e] !== pivot) {
-          counted[e] = pivot;
-          let alive = 0;
-          for (let k = 0; k < set.length; k++) if (!gone[set[k]!]) set[alive++] = set[k]!;
-          set.length = alive;
-          outside[e] = alive;
-        }
-        outside[e]!--;
-      }
-    }
-    for (const i of joined) {
-      let bound = joined.length - 1;
-      const keptElements: number[] = [];
-      for (const e of elements[i]!) {
-        if (members[e] === undefined) continue;
-        if (outside[e] === 0) continue; // wholly inside the new element: absorbed
-        keptElements.push(e);
-        bound += outside[e]!;
-      }
-      keptElements.push(pivot);
-      elements[i] = keptElements;
-      const keptVariables = variables[i]!.filter((j) => inPivot[j] !== pivot && !gone[j]);
-      variables[i] = keptVariables;
-      bound += keptVariables.length;
-      remove(i);
-      insert(i, Math.min(bound, n - done, degree[i]! + joined.length - 1));
-      if (degree[i]! < least) least = degree[i]!;
-    }
-  }
+    const node = head[least]!;
+    remove(node);
+    return node;
+  };
+  return { insert, remove, takeLeast };
 }

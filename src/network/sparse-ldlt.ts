@@ -48,14 +48,11 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
   const { panelOf, first, rowStart, rows } = panels(n, low, high, parent);
   const count = first.length - 1;
 
-  // Where each number goes: panels and update matrices lie one after the other.
-  const panelAt = new Int32Array(count + 1);
-  const updateAt = new Int32Array(count + 1);
+  const panelAt = new Int32Array(count + 1); // panels lie one after the other
   for (let s = 0; s < count; s++) {
     const k = first[s + 1]! - first[s]!;
     const r = rowStart[s + 1]! - rowStart[s]!;
     panelAt[s + 1] = panelAt[s]! + k * (k + r);
-    updateAt[s + 1] = updateAt[s]! + r * r;
   }
   const local = new Int32Array(n);
   const relative = new Int32Array(rows.length); // of each row handed up, its place in the parent's front
@@ -66,6 +63,18 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
   const up = new Int32Array(count);
   for (let s = 0; s < count; s++) up[s] = rowStart[s + 1]! > rowStart[s]! ? panelOf[rows[rowStart[s]!]!]! : -1;
   const childList = bucket(up, undefined, childStart);
+  // What a panel hands up lies on a stack: its parent takes it off, and puts its own where the lowest of them lay.
+  const updateAt = new Int32Array(count);
+  const formedAt = new Int32Array(count); // where it is formed, above those it is formed from
+  let top = 0;
+  let highest = 0;
+  for (let s = 0; s < count; s++) {
+    const r = rowStart[s + 1]! - rowStart[s]!;
+    formedAt[s] = top;
+    highest = Math.max(highest, top + r * r);
+    updateAt[s] = childStart[s]! < childStart[s + 1]! ? updateAt[childList[childStart[s]!]!]! : top;
+    top = updateAt[s]! + r * r;
+  }
   for (let s = 0; s < count; s++) {
     const f = first[s]!;
     const k = first[s + 1]! - f;
@@ -83,7 +92,7 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
   }
 
   const L = new Float64Array(panelAt[count]!);
-  const U = new Float64Array(updateAt[count]!);
+  const U = new Float64Array(highest);
   const D = new Float64Array(n);
   const E = new Float64Array(n); // conductance to the ground, with what eliminated nodes handed on
   const x = new Float64Array(n);
@@ -91,7 +100,6 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
   const factor = (ground: Float64Array, edges: Float64Array): void => {
     for (let i = 0; i < n; i++) E[i] = ground[order[i]!]!;
     L.fill(0);
-    U.fill(0);
     for (let e = 0; e < edgeAt.length; e++) L[edgeAt[e]!]! -= edges[e]!;
     for (let s = 0; s < count; s++) {
       const f = first[s]!;
@@ -99,7 +107,8 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
       const r = rowStart[s + 1]! - rowStart[s]!;
       const m = k + r;
       const p = panelAt[s]!;
-      const u = updateAt[s]!;
+      const u = formedAt[s]!;
+      U.fill(0, u, u + r * r);
       for (let c = childStart[s]!; c < childStart[s + 1]!; c++) {
         const child = childList[c]!;
         const start = rowStart[child]!;
@@ -118,7 +127,9 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
         }
       }
       factorPanel(L, p, m, k, D, f, E, rows, rowStart[s]!);
-      if (r > 0) rankUpdate(U, u, r, L, p, m, k, D, f);
+      if (r === 0) continue;
+      rankUpdate(U, u, r, L, p, m, k, D, f);
+      if (updateAt[s] !== u) U.copyWithin(updateAt[s]!, u, u + r * r);
     }
   };
 
@@ -189,7 +200,10 @@ function factorPanel(
   }
 }
 
-/** U −= L₂ D L₂ᵀ, lower half: four columns of L at a time, the one loop in which large networks spend their time. */
+/**
+ * U −= L₂ D L₂ᵀ, lower half: the one loop in which large networks spend their time. Two columns of U and four of L at a
+ * time, so that each number fetched is used more than once.
+ */
 function rankUpdate(
   U: Float64Array,
   u: number,
@@ -202,24 +216,55 @@ function rankUpdate(
   f: number,
 ): void {
   const below = p + k;
-  for (let c = 0; c < r; c++) {
+  const fours = k - (k % 4);
+  for (let c = 0; c < r; c += 2) {
+    const pair = c + 1 < r;
     const to = u + c * r;
-    let j = 0;
-    for (; j + 3 < k; j += 4) {
+    const next = to + r;
+    for (let j = 0; j < fours; j += 4) {
       const l0 = below + j * m;
       const l1 = l0 + m;
       const l2 = l1 + m;
       const l3 = l2 + m;
-      const a0 = L[l0 + c]! * D[f + j]!;
-      const a1 = L[l1 + c]! * D[f + j + 1]!;
-      const a2 = L[l2 + c]! * D[f + j + 2]!;
-      const a3 = L[l3 + c]! * D[f + j + 3]!;
-      for (let i = c; i < r; i++) U[to + i]! -= L[l0 + i]! * a0 + L[l1 + i]! * a1 + L[l2 + i]! * a2 + L[l3 + i]! * a3;
+      const d0 = D[f + j]!;
+      const d1 = D[f + j + 1]!;
+      const d2 = D[f + j + 2]!;
+      const d3 = D[f + j + 3]!;
+      const a0 = L[l0 + c]! * d0;
+      const a1 = L[l1 + c]! * d1;
+      const a2 = L[l2 + c]! * d2;
+      const a3 = L[l3 + c]! * d3;
+      if (!pair) {
+        for (let i = c; i < r; i++) U[to + i]! -= L[l0 + i]! * a0 + L[l1 + i]! * a1 + L[l2 + i]! * a2 + L[l3 + i]! * a3;
+        continue;
+      }
+      const b0 = L[l0 + c + 1]! * d0;
+      const b1 = L[l1 + c + 1]! * d1;
+      const b2 = L[l2 + c + 1]! * d2;
+      const b3 = L[l3 + c + 1]! * d3;
+      // The pair's upper corner is written too; nobody reads above a diagonal.
+      for (let i = c; i < r; i++) {
+        const x0 = L[l0 + i]!;
+        const x1 = L[l1 + i]!;
+        const x2 = L[l2 + i]!;
+        const x3 = L[l3 + i]!;
+        U[to + i]! -= x0 * a0 + x1 * a1 + x2 * a2 + x3 * a3;
+        U[next + i]! -= x0 * b0 + x1 * b1 + x2 * b2 + x3 * b3;
+      }
     }
-    for (; j < k; j++) {
+    for (let j = fours; j < k; j++) {
       const l0 = below + j * m;
       const a0 = L[l0 + c]! * D[f + j]!;
-      for (let i = c; i < r; i++) U[to + i]! -= L[l0 + i]! * a0;
+      if (!pair) {
+        for (let i = c; i < r; i++) U[to + i]! -= L[l0 + i]! * a0;
+        continue;
+      }
+      const b0 = L[l0 + c + 1]! * D[f + j]!;
+      for (let i = c; i < r; i++) {
+        const x0 = L[l0 + i]!;
+        U[to + i]! -= x0 * a0;
+        U[next + i]! -= x0 * b0;
+      }
     }
   }
 }
@@ -299,39 +344,44 @@ function panels(n: number, low: Int32Array, high: Int32Array, parent: Int32Array
   const childStart = new Int32Array(n + 1);
   const children = bucket(parent, undefined, childStart);
   const seen = new Int32Array(n).fill(-1);
-  const pattern: Int32Array[] = [];
+  let found = new Int32Array(8 * low.length + n); // patterns of all columns, one after the other
+  const at = new Int32Array(n + 1);
+  let to = 0;
   // A panel grows downwards: `begin[j]` is the first column of the panel that ends at column j, zeros counted.
   const begin = new Int32Array(n);
   const zeros = new Float64Array(n);
   const ended = new Uint8Array(n).fill(1);
-  const found: number[] = [];
   for (let j = 0; j < n; j++) {
-    found.length = 0;
+    if (to + n > found.length) {
+      const larger = new Int32Array(2 * found.length + n);
+      larger.set(found.subarray(0, to));
+      found = larger;
+    }
     seen[j] = j;
     for (let x = edgeStart[j]!; x < edgeStart[j + 1]!; x++) {
       const i = high[edgeList[x]!]!;
-      if (seen[i] !== j) {
-        seen[i] = j;
-        found.push(i);
-      }
+      if (seen[i] === j) continue;
+      seen[i] = j;
+      found[to++] = i;
     }
     for (let x = childStart[j]!; x < childStart[j + 1]!; x++) {
-      for (const i of pattern[children[x]!]!) {
-        if (seen[i] !== j) {
-          seen[i] = j;
-          found.push(i);
-        }
+      const child = children[x]!;
+      for (let y = at[child]!; y < at[child + 1]!; y++) {
+        const i = found[y]!;
+        if (seen[i] === j) continue;
+        seen[i] = j;
+        found[to++] = i;
       }
     }
-    pattern[j] = Int32Array.from(found);
+    at[j + 1] = to;
     begin[j] = j;
     // The column before is the last child: take its panel in where that stores few zeros.
     if (j > 0 && parent[j - 1] === j) {
       const columns = j - begin[j - 1]!;
-      const missing = found.length + 1 - pattern[j - 1]!.length;
+      const below = to - at[j]!;
+      const missing = below + 1 - (at[j]! - at[j - 1]!);
       const total = zeros[j - 1]! + columns * missing;
-      const size = (columns + 1) * (columns + 1 + found.length);
-      if (missing === 0 || total < MOST_ZEROS * size) {
+      if (missing === 0 || total < MOST_ZEROS * (columns + 1) * (columns + 1 + below)) {
         begin[j] = begin[j - 1]!;
         zeros[j] = total;
         ended[j - 1] = 0;
@@ -343,7 +393,7 @@ function panels(n: number, low: Int32Array, high: Int32Array, parent: Int32Array
   for (let j = 0; j < n; j++) {
     if (!ended[j]) continue;
     count++;
-    length += pattern[j]!.length;
+    length += at[j + 1]! - at[j]!;
   }
   const panelOf = new Int32Array(n);
   const first = new Int32Array(count + 1);
@@ -354,8 +404,8 @@ function panels(n: number, low: Int32Array, high: Int32Array, parent: Int32Array
     if (!ended[j]) continue;
     first[s] = begin[j]!;
     panelOf.fill(s, begin[j]!, j + 1);
-    rows.set(pattern[j]!.sort(), rowStart[s]!);
-    rowStart[s + 1] = rowStart[s]! + pattern[j]!.length;
+    rows.set(found.subarray(at[j], at[j + 1]).sort(), rowStart[s]!);
+    rowStart[s + 1] = rowStart[s]! + at[j + 1]! - at[j]!;
     s++;
   }
   first[count] = n;

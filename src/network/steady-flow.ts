@@ -157,6 +157,16 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
       evaluate(trial);
       return along();
     };
+    /** The same, leaving flows, losses and slopes of the trial before as they were. */
+    const slopeBetween = (t: number): number => {
+      let sum = 0;
+      for (let l = 0; l < links; l++) {
+        if (shut[l]) continue;
+        laws[l]!.at(flow[l]! + t * step[l]!, value);
+        sum += step[l]! * (value.loss - head[ends[2 * l]!]! + head[ends[2 * l + 1]!]!);
+      }
+      return sum;
+    };
 
     if (start === undefined) {
       // A straight line from rest to the usual flow knows no direction: the first step finds it.
@@ -175,7 +185,7 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
     for (let iteration = 1; iteration <= MOST_ITERATIONS; iteration++) {
       linearStep();
       // The first step brings flows that keep continuity; the content can be compared from then on.
-      const t = iteration > 1 ? stepLength(slopeAt, along()) : 1;
+      const t = iteration > 1 ? stepLength(slopeAt, slopeBetween, along()) : 1;
       if (iteration === 1 || t !== 1) slopeAt(t);
       flow.set(trial);
       const off = imbalance();
@@ -197,14 +207,11 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
  * The full step is taken where it does not overshoot, or where what it climbs after the middle is less than it fell
  * before; otherwise the bracket is halved until the slope is still downhill but no more than half as steep.
  */
-function stepLength(slopeAt: (t: number) => number, downhill: number): number {
+function stepLength(slopeAt: (t: number) => number, slopeBetween: (t: number) => number, downhill: number): number {
   const atEnd = slopeAt(1);
   if (!(downhill < 0) || atEnd <= 0) return 1;
-  const atMiddle = slopeAt(0.5);
-  if (atMiddle + atEnd < 0) {
-    slopeAt(1);
-    return 1;
-  }
+  const atMiddle = slopeBetween(0.5);
+  if (atMiddle + atEnd < 0) return 1;
   let low = 0;
   let high = 1;
   let slopeLow = downhill;
@@ -220,7 +227,7 @@ function stepLength(slopeAt: (t: number) => number, downhill: number): number {
     if (low > 0 && slopeLow >= downhill / 2) return low;
     // Regula falsi and bisection in turn: quick where the slope is straight, safe where it has a kink.
     const t = i % 2 === 0 ? low - (slopeLow * (high - low)) / (slopeHigh - slopeLow) : (low + high) / 2;
-    const s = slopeAt(t);
+    const s = slopeBetween(t);
     if (s <= 0) {
       low = t;
       slopeLow = s;
