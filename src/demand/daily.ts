@@ -105,6 +105,14 @@ export function dailyDemand(input: DailyDemandInput): DailyDemand {
   return { volume: volume as Volume, mean: (volume / DAY) as VolumeFlow, parts };
 }
 
+/** A range of household use. */
+export interface HouseholdRange {
+  /** Low end, as a day's mean flow, m³/s. */
+  readonly low: VolumeFlow;
+  /** High end, m³/s. */
+  readonly high: VolumeFlow;
+}
+
 /**
  * The published range of household use for a number of people.
  *
@@ -125,7 +133,7 @@ export function dailyDemand(input: DailyDemandInput): DailyDemand {
  *
  * @source penn-state-water-planning, first paragraph
  */
-export function householdRange(people: number): { readonly low: VolumeFlow; readonly high: VolumeFlow } {
+export function householdRange(people: number): HouseholdRange {
   requireWhole("people", people, 0, 1e6);
   return { low: usGallonsPerDay(people * PERSON_LOW), high: usGallonsPerDay(people * PERSON_HIGH) };
 }

@@ -18,6 +18,7 @@ export {
   type DailyDemandInput,
   type DailyPart,
   dailyDemand,
+  type HouseholdRange,
   householdRange,
   type OtherUse,
   type PeakFlowInput,
