@@ -18,7 +18,7 @@ const ALWAYS: readonly string[] = ["iapws-sr6-08", "colebrook-1939"];
  *
  * @param plan - a plan from {@link planSystem}
  * @returns the records, ordered by id
- * @throws {@link InputError} where it is no plan
+ * @throws InputError where it is no plan
  * @source derived: the ids in the plan's own data
  *
  * @example

@@ -50,6 +50,7 @@ export type {
   DemandStage,
   DisinfectionStage,
   DropPipeStage,
+  FlowBand,
   HeldPlan,
   LayoutStage,
   OutletPlan,

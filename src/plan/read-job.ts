@@ -65,7 +65,7 @@ function pathOf(path: readonly v.IssuePathItem[]): string {
  *
  * @param text - the whole file
  * @returns the job
- * @throws {@link InputError} where the text is not JSON, {@link JobError} where it is no job
+ * @throws InputError where the text is not JSON, {@link JobError} where it is no job
  * @source derived
  *
  * @example

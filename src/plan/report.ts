@@ -24,7 +24,7 @@ export interface ReportOptions {
  * @param plan - a plan from {@link planSystem}
  * @param options - the unit system
  * @returns Markdown
- * @throws {@link InputError} where it is no plan, or the unit system is neither of the two
+ * @throws InputError where it is no plan, or the unit system is neither of the two
  * @source derived: the plan's own data
  *
  * @example

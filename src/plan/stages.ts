@@ -162,6 +162,14 @@ export interface CandidatePlan {
   readonly atCutOut: PumpPoint | null;
 }
 
+/** The least and the most of a flow. */
+export interface FlowBand {
+  /** The least. */
+  readonly low: VolumeFlow;
+  /** The most. */
+  readonly high: VolumeFlow;
+}
+
 /** The pump chosen, in its well. */
 export interface ChosenPump {
   /** Its name. */
@@ -171,7 +179,7 @@ export interface ChosenPump {
   /** At cut-out, where it gives least; null where it cannot reach it. */
   readonly atCutOut: PumpPoint | null;
   /** Flow at cut-in of the weakest and the strongest pump that ISO 9906 accepts as this one; null where one delivers none. */
-  readonly flowBand: { readonly low: VolumeFlow; readonly high: VolumeFlow } | null;
+  readonly flowBand: FlowBand | null;
   /** Pressure at the surface against a closed valve, the water at its highest. */
   readonly shutoffPressure: GaugePressure;
   /** Cooling of its motor at the least flow it runs long at. */

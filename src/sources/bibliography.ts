@@ -71,7 +71,7 @@ export function bibliography(): readonly Source[] {
  *
  * @param id - the id, such as "nist-sp811"
  * @returns the record
- * @throws {@link InputError} where no source has the id
+ * @throws InputError where no source has the id
  * @source derived: a look-up
  *
  * @example

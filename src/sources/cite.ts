@@ -45,7 +45,7 @@ const TEXT_FIELDS = [
  *
  * @param source - the record
  * @returns the line, without a closing line break
- * @throws {@link InputError} where the record has no id, type or title
+ * @throws InputError where the record has no id, type or title
  * @source derived: the fields of the record in the usual order
  *
  * @example
@@ -79,7 +79,7 @@ export function citeAsText(source: Source): string {
  *
  * @param source - the record
  * @returns the entry, several lines
- * @throws {@link InputError} where the record has no id, type or title
+ * @throws InputError where the record has no id, type or title
  * @source derived: the fields of the record under BibTeX's names
  *
  * @example

@@ -6,4 +6,4 @@
 export { bibliography, findSource } from "./bibliography.ts";
 export type { Caution } from "./caution.ts";
 export { citeAsBibtex, citeAsText } from "./cite.ts";
-export type { Source, SourceName } from "./source.ts";
+export type { Source, SourceDate, SourceName } from "./source.ts";

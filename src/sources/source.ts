@@ -14,6 +14,12 @@ export interface SourceName {
   readonly literal?: string;
 }
 
+/** A date, as CSL-JSON. */
+export interface SourceDate {
+  /** Year, or year, month and day; one list for a date, two for a span. */
+  readonly "date-parts": readonly (readonly number[])[];
+}
+
 /** One published source, as CSL-JSON. */
 export interface Source {
   /** The id that docstrings, tables and findings name: `colebrook-1939`. */
@@ -34,7 +40,7 @@ export interface Source {
   /** Who wrote or issued it. */
   readonly author?: readonly SourceName[];
   /** Year of issue, as CSL date parts: `{ "date-parts": [[1939]] }`. */
-  readonly issued?: { readonly "date-parts": readonly (readonly number[])[] };
+  readonly issued?: SourceDate;
   /** Journal or series. */
   readonly "container-title"?: string;
   /** Volume of the journal. */

@@ -171,15 +171,11 @@ describe("texts", () => {
 
   test("what format writes, parse reads", () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: -1e9, max: 1e9, noNaN: true }),
-        fc.constantFrom("ft", "in", "m", "mi"),
-        (value, unit) => {
-          const length = value as units.Length;
-          const back = units.parseLength(units.format(length, unit));
-          expect(Math.abs(back - length)).toBeLessThanOrEqual(5.01e-4 * Math.abs(length));
-        },
-      ),
+      fc.property(finite, fc.constantFrom("ft", "in", "m", "mi"), (value, unit) => {
+        const length = value as units.Length;
+        const back = units.parseLength(units.format(length, unit));
+        expect(Math.abs(back - length)).toBeLessThanOrEqual(5.01e-4 * Math.abs(length));
+      }),
     );
   });
 
