@@ -4,6 +4,7 @@
  * @module
  */
 import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
+import type { Caution } from "../sources/index.ts";
 import type { GaugePressure, PressureDifference } from "../units/index.ts";
 import { requirePressure } from "./ranges.ts";
 
@@ -26,13 +27,26 @@ export type PressureClass =
       readonly pressureClass: GaugePressure;
       /** What it holds beyond the need, Pa. */
       readonly margin: PressureDifference;
+      /** What to show beside it. */
+      readonly cautions: readonly Caution[];
     }
   | {
       /** None is: lower the pressure with a regulating valve, or find stronger pipe. */
       readonly state: "none strong enough";
       /** What the strongest class lacks, Pa. */
       readonly short: PressureDifference;
+      /** What to show beside it. */
+      readonly cautions: readonly Caution[];
     };
+
+/** What to show beside a pressure class. */
+const CLASS_CAUTIONS: readonly Caution[] = [
+  {
+    code: "pipe-class",
+    text: "Pipe that fails under pressure does harm. Derate its class for warm water; joints and fittings can hold less than the pipe. Local code and the pipe's own marking have the last word.",
+    basis: "common practice",
+  },
+];
 
 /**
  * The lowest of the pressure classes at hand that holds the highest pressure of a piece of pipe.
@@ -43,7 +57,7 @@ export type PressureClass =
  * Caution: pipe that fails under pressure does harm. Local code and the pipe's own marking have the last word.
  *
  * @param input - the highest pressure, the surge and the classes, Pa
- * @returns the class and its margin, or what the strongest lacks
+ * @returns the class and its margin, or what the strongest lacks; the cautions to show with it
  * @throws {@link units.InputError} naming the first field that is not a number in its range
  *
  * @example
@@ -73,6 +87,15 @@ export function pressureClassNeeded(input: PressureClassInput): PressureClass {
   const need = highestPressure + surge;
   const pressureClass = rated.find((pressure) => pressure >= need);
   return pressureClass === undefined
-    ? { state: "none strong enough", short: (need - (rated.at(-1) as number)) as PressureDifference }
-    : { state: "enough", pressureClass, margin: (pressureClass - need) as PressureDifference };
+    ? {
+        state: "none strong enough",
+        short: (need - (rated.at(-1) as number)) as PressureDifference,
+        cautions: CLASS_CAUTIONS,
+      }
+    : {
+        state: "enough",
+        pressureClass,
+        margin: (pressureClass - need) as PressureDifference,
+        cautions: CLASS_CAUTIONS,
+      };
 }

@@ -4,6 +4,7 @@
  * @module
  */
 import { STANDARD_GRAVITY } from "../numeric/index.ts";
+import type { Caution } from "../sources/index.ts";
 import type { Duration, GaugePressure, Length, Velocity, Volume, VolumeFlow } from "../units/index.ts";
 import { type EndNode, settledEnd, tankSwing } from "./end-node.ts";
 import { keepHistory } from "./history.ts";
@@ -24,6 +25,15 @@ const LARGEST_CAVITY_SHARE = 0.1;
 /** Wave speeds are known no better than this, so the grid may move them so far (`wylie-streeter-1993`, chapter 3). */
 const LARGEST_WAVE_SPEED_SHIFT = 0.15;
 
+/** What to show beside a simulated surge. */
+const SIMULATION_CAUTIONS: readonly Caution[] = [
+  {
+    code: "surge-simulation",
+    text: "A simulated surge shows what governs and what helps. A long or high-pressure line, or one whose water column parts, needs an engineer who does such lines.",
+    basis: "common practice",
+  },
+];
+
 /**
  * Follows a surge along a line: a pump that stops, a check valve, a valve that opens or shuts, an air-charged tank.
  *
@@ -40,8 +50,8 @@ const LARGEST_WAVE_SPEED_SHIFT = 0.15;
  * for an engineer who does such lines.
  *
  * @param input - pipes, ends, water and air, and how long and how finely to look
- * @returns extremes along the line, histories at the probes, cavities, check valve and tanks; or where the steady flow
- * before the event would already boil
+ * @returns extremes along the line, histories at the probes, cavities, check valve and tanks, and the cautions to show with
+ * them; or where the steady flow before the event would already boil
  * @throws {@link units.InputError} naming the first field that is not in its range, ends that contradict one another, or
  * a run of more than 200 000 steps, 20 million points or 2 million kept values
  *
@@ -151,6 +161,7 @@ export function simulateSurge(input: SurgeSimulationInput): SurgeSimulation {
     waveSpeedShift: grid.waveSpeedShift,
     method: "wylie-streeter-1993",
     insideRange: line.largestShare <= LARGEST_CAVITY_SHARE && grid.waveSpeedShift <= LARGEST_WAVE_SPEED_SHIFT,
+    cautions: SIMULATION_CAUTIONS,
   };
 }
 

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import type { Caution } from "../sources/index.ts";
 import type {
   AbsolutePressure,
   Density,
@@ -149,6 +150,8 @@ export type SurgeSimulation =
       readonly method: "wylie-streeter-1993";
       /** False where a cavity outgrew a tenth of its reach, or a wave speed was moved by more than 15 %. */
       readonly insideRange: boolean;
+      /** What to show beside it. */
+      readonly cautions: readonly Caution[];
     }
   | {
       /** The steady flow before the event would already need less than the vapour pressure somewhere. */

@@ -4,6 +4,7 @@
  * @module
  */
 import { requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
+import type { Caution } from "../sources/index.ts";
 import type { GaugePressure, PressureDifference } from "../units/index.ts";
 
 /** Pipe, and the pressures it has to bear. */
@@ -40,7 +41,18 @@ export interface SurgeAllowance {
   readonly checks: readonly SurgeCheck[];
   /** The rule used. */
   readonly method: "awwa-m23" | "awwa-m55";
+  /** What to show beside it. */
+  readonly cautions: readonly Caution[];
 }
+
+/** What to show beside a verdict on surge. */
+const ALLOWANCE_CAUTIONS: readonly Caution[] = [
+  {
+    code: "surge-allowance",
+    text: "Pipe that bursts under pressure does harm. The allowance is that of the pipe alone, derated for its water: joints, fittings and valves can hold less. Local code and the maker's marking have the last word.",
+    basis: "common practice",
+  },
+];
 
 /** Share of the pressure class allowed with recurring and with occasional surge; from memory of the two manuals. */
 const FACTORS: Readonly<Record<"pvc" | "pe", { readonly recurring: number; readonly occasional: number }>> = {
@@ -60,7 +72,7 @@ const FACTORS: Readonly<Record<"pvc" | "pe", { readonly recurring: number; reado
  * Caution: pipe that bursts under pressure does harm. Local code and the maker's marking have the last word.
  *
  * @param input - material, class and pressures
- * @returns the verdict and the comparisons behind it
+ * @returns the verdict, the comparisons behind it, and the cautions to show with it
  * @throws {@link units.InputError} naming the first field that is not in its range
  *
  * @example
@@ -97,6 +109,7 @@ export function surgeAllowance(input: SurgeAllowanceInput): SurgeAllowance {
     state: checks.every(({ margin }) => margin >= 0) ? "within allowance" : "over allowance",
     checks,
     method: material === "pvc" ? "awwa-m23" : "awwa-m55",
+    cautions: ALLOWANCE_CAUTIONS,
   };
 }
 
