@@ -23,7 +23,7 @@ export type Bridge = readonly [square: number, cube: number];
 /** The cubic for a wall of this relative roughness. */
 export function bridge(relativeRoughness: number): Bridge {
   const factor = colebrookFactor(TURBULENT_START, relativeRoughness);
-  const end = (factor * TURBULENT_START ** 2) / UNIT;
+  const end = 125 * factor; // 4000² / (64 · 2000)
   // Slope with t at the turbulent end: (2 + d ln f / d ln Re) e Re' / Re, and Re' / Re is a half.
   const last = (1 + colebrookSlope(TURBULENT_START, relativeRoughness, factor) / 2) * end;
   return [3 * end - 5 - last, 3 + last - 2 * end];

@@ -90,7 +90,8 @@ function bore(flow: number, drop: number, roughness: number, viscosity: number):
   const wide = bulk / LAMINAR_END;
   const least = Math.max(narrow, 2 * roughness);
   const excess = (D: number): number =>
-    (onBridge(bridge(roughness / D), bulk / D).value * 8 * flow * flow) / (Math.PI * Math.PI * D ** 5) - drop;
+    (onBridge(bridge(roughness / D), bulk / D).value * 8 * flow * flow) / (Math.PI * Math.PI * (D * D * D * D * D)) -
+    drop;
   if (least >= wide || excess(wide) >= 0) return wide;
   if (excess(least) <= 0) return least === narrow ? narrow : 0;
   return findRoot(excess, least, wide).x;

@@ -65,7 +65,7 @@ describe("the loss", () => {
         fc.pre(flow <= 1e3);
         expect(darcyWeisbachLoss({ ...p, flow }).headLoss).toBeGreaterThan(darcyWeisbachLoss(p).headLoss);
         const rest = darcyWeisbachLoss({ ...p, flow: 0 as VolumeFlow });
-        expect(rest).toMatchObject({ headLoss: 0, reynolds: 0, regime: "at rest" });
+        expect(rest).toMatchObject({ headLoss: 0, reynolds: 0, frictionFactor: 0, regime: "at rest" });
         const creep = darcyWeisbachLoss({ ...p, flow: (p.flow * 1e-9) as VolumeFlow });
         if (creep.regime === "laminar") expect(off(rest.headLossSlope, creep.headLossSlope)).toBeLessThan(1e-14);
       }),
