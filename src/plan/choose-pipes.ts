@@ -3,13 +3,13 @@
  *
  * @module
  */
-import { findPipe, type PipeSize } from "../pipe/index.ts";
+import type { PipeSize } from "../pipe/index.ts";
 import { leastCostSizes } from "../selection/index.ts";
 import { feetPerSecond, type GaugePressure, type Velocity } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import type { Job } from "./job.ts";
 import { layoutNetwork, runId, solveUse } from "./layout-solve.ts";
-import { familySizes } from "./pipes.ts";
+import { familySizes, pipeNamed } from "./pipes.ts";
 import type { Use } from "./uses.ts";
 
 /** The family of pipe taken where a job names none: common practice for yard lines. */
@@ -52,7 +52,7 @@ interface Choice {
 /** A pipe for each run: what the job gave, and for the others the least pipe that keeps pressure, velocity and rating. */
 export function choosePipes(job: Job, water: Water, uses: readonly Use[], tankPressure: GaugePressure): ChosenPipes {
   const open = job.runs.flatMap(({ pipe }, i) => (pipe === undefined ? [i] : []));
-  if (open.length === 0) return { pipes: job.runs.map(({ pipe }) => findPipe(pipe ?? "")), state: "all given" };
+  if (open.length === 0) return { pipes: job.runs.map(({ pipe }) => pipeNamed(pipe ?? "")), state: "all given" };
   const sizes = familySizes(job.pipeChoice?.family ?? USUAL_FAMILY);
   const choice = { job, water, uses, tankPressure, sizes, open };
   return (isTree(job) ? leastPipe(choice) : null) ?? stepByStep(choice);
@@ -97,7 +97,7 @@ function leastPipe({ job, water, uses, tankPressure, sizes, open }: Choice): Cho
 
 /** The pipes given, and the smallest size for the rest. */
 function given(job: Job, sizes: readonly PipeSize[]): PipeSize[] {
-  return job.runs.map(({ pipe }) => (pipe === undefined ? (sizes[0] as PipeSize) : findPipe(pipe)));
+  return job.runs.map(({ pipe }) => (pipe === undefined ? (sizes[0] as PipeSize) : pipeNamed(pipe)));
 }
 
 /**

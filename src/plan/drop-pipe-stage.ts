@@ -4,14 +4,7 @@
  * @module
  */
 import { pressureOfHead } from "../head/index.ts";
-import {
-  darcyWeisbachLoss,
-  findPipe,
-  type PipeSize,
-  pipeGradeProperties,
-  pipeMass,
-  wallRoughness,
-} from "../pipe/index.ts";
+import { darcyWeisbachLoss, type PipeSize, pipeGradeProperties, pipeMass, wallRoughness } from "../pipe/index.ts";
 import type { Force, GaugePressure, Length, Mass, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import { drawdownAt, dropPipeFixings, hangingLoad } from "../well/index.ts";
@@ -20,7 +13,7 @@ import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
 import { dropPipeFittings, dropPipeLength, type Lift } from "./lift.ts";
-import { familySizes, ratingAt, runLoss } from "./pipes.ts";
+import { familySizes, pipeNamed, ratingAt, runLoss } from "./pipes.ts";
 import type { PumpWork } from "./pump-stage.ts";
 import type { DropPipeStage } from "./stages.ts";
 
@@ -30,7 +23,7 @@ const USUAL_DROP_FAMILY = "PVC SCH 80";
 /** The drop pipe of the job; where it names none, the smallest that keeps the velocity at the duty flow. */
 export function chooseDropPipe(job: Job, water: Water, flow: VolumeFlow): PipeSize {
   const { pipe } = job.dropPipe ?? {};
-  if (pipe !== undefined) return findPipe(pipe);
+  if (pipe !== undefined) return pipeNamed(pipe);
   const sizes = familySizes(USUAL_DROP_FAMILY);
   const fits = sizes.find((size) => velocityIn(size, flow, water) <= highestVelocity(job));
   return fits ?? (sizes.at(-1) as PipeSize);

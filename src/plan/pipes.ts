@@ -6,6 +6,7 @@
  */
 import { type FittingsLoss, fittingsLoss } from "../fittings/index.ts";
 import {
+  averageInsideDiameter,
   darcyWeisbachLoss,
   findPipe,
   listPipes,
@@ -32,6 +33,15 @@ export interface PipeRun {
   readonly length: Length;
   /** Its fittings. */
   readonly fittings: readonly JobFitting[];
+}
+
+/** A pipe by its text, with the bore such pipe has on average: a standard that sets the least wall gives the widest bore. */
+export function pipeNamed(text: string): PipeSize {
+  return withAverageBore(findPipe(text));
+}
+
+function withAverageBore(pipe: PipeSize): PipeSize {
+  return { ...pipe, insideDiameter: averageInsideDiameter(pipe), insideDiameterBasis: "average" };
 }
 
 /** Head lost in a run at a flow, pipe and fittings apart. */
@@ -80,6 +90,7 @@ export function familySizes(family: string): readonly PipeSize[] {
   const { standard, grade, series } = member;
   return listPipes({ standard })
     .filter((pipe) => pipe.grade === grade && pipe.series === series)
+    .map(withAverageBore)
     .sort((a, b) => a.insideDiameter - b.insideDiameter);
 }
 

@@ -196,7 +196,7 @@ interface MarginWords {
 }
 
 /** How each of the generator's checks is said when it fails. */
-const MARGINS: Readonly<Record<GeneratorMargin["check"], MarginWords>> = {
+export const MARGINS: Readonly<Record<GeneratorMargin["check"], MarginWords>> = {
   "starting power": {
     code: "generator-starting-power",
     kind: "power",

@@ -10,6 +10,7 @@ import { stageFigures } from "./figures.ts";
 import type { Basis, Finding, Severity } from "./finding.ts";
 import { type Measure, showMeasure, type UnitSystem } from "./measure.ts";
 import type { Plan } from "./plan-system.ts";
+import { MARGINS } from "./power-findings.ts";
 import { readPlan } from "./read-plan.ts";
 
 /** How a report is written. */
@@ -54,12 +55,13 @@ function written(plan: Plan, show: Show): string {
     ...stageFigures(plan.stages).map(
       ({ title, figures }) =>
         `## ${title}\n\n${table(
-          ["", ""],
+          ["figure", "value"],
           figures.map(({ label, value }) => [label, typeof value === "string" ? value : show(value)]),
         )}`,
     ),
     candidates(plan, show),
     cables(plan, show),
+    generators(plan, show),
     `## Commissioning sheet\n\nRead these in order when it runs. A reading outside its band means the plan or the work is wrong: find out which before leaving.\n\n${table(
       ["reading", "how", "expected", "passes", "read"],
       plan.commissioning.map(({ reading, how, expected, low, high }) => [
@@ -118,9 +120,13 @@ function findingsOf({ findings }: Plan, severity: Severity, title: string, show:
   return list.length === 0 ? "" : `## ${title}\n\n${list.map((finding) => `- ${sentence(finding, show)}`).join("\n")}`;
 }
 
-function sentence({ subject, message, value, limit, basis, remedy }: Finding, show: Show): string {
+function sentence({ severity, subject, message, value, limit, basis, remedy }: Finding, show: Show): string {
   const about = subject === "" ? "" : `**${capital(subject)}.** `;
-  return `${about}${message} Found ${show(value)}, limit ${show(limit)} (${basisText(basis)}).${remedy === "" ? "" : ` ${remedy}`}`;
+  const found =
+    severity === "good"
+      ? `${show(value)} against a limit of ${show(limit)}`
+      : `Found ${show(value)}, limit ${show(limit)}`;
+  return `${about}${message} ${found} (${basisText(basis)}).${remedy === "" ? "" : ` ${remedy}`}`;
 }
 
 function basisText({ kind, source, locator }: Basis): string {
@@ -192,6 +198,19 @@ function cables({ stages }: Plan, show: Show): string {
       show({ kind: "voltage", value: drop }),
     ]),
   )}`;
+}
+
+/** Every margin of every generator: the installer asks which of them is near. */
+function generators({ stages }: Plan, show: Show): string {
+  const rows = (stages.power?.sources ?? []).flatMap(({ name, generator }) =>
+    generator === null || !("margins" in generator)
+      ? []
+      : generator.margins.map(({ check, value, limit, margin }) => {
+          const { kind } = MARGINS[check];
+          return [name, check, show({ kind, value }), show({ kind, value: limit }), show({ kind, value: margin })];
+        }),
+  );
+  return rows.length === 0 ? "" : `## Generator\n\n${table(["source", "check", "asked", "limit", "left"], rows)}`;
 }
 
 /** Names come from the job: a bar or a line break in one must not break the table. */
