@@ -13,7 +13,10 @@ export const METRE_CONSTANT = 0.849182325631969;
 export const RADIUS_POWER = 0.63;
 export const SLOPE_POWER = 0.54;
 
-/** Published range: bore, m (2 in to 6 ft), velocity, m/s (10 ft/s), temperature, K (5 to 25 °C, about the 60 °F of the tests). */
+/**
+ * Published range: bore, m (2 in to 6 ft); velocity, m/s (10 ft/s); temperature, K, near 60 °F, which is taken as 5 to
+ * 25 °C (common practice).
+ */
 const BORE = [0.0508, 1.8288] as const;
 const FASTEST = 3.048;
 const TEMPERATURE = [278.15, 298.15] as const;
@@ -78,6 +81,7 @@ export interface HazenWilliamsLoss {
  *
  * @source williams-hazen-1920: the rule and its constants
  * @source mott-2006, section 8.9: the range
+ * @source common practice: "near 60 °F" as 5 to 25 °C
  */
 export function hazenWilliamsLoss(input: HazenWilliamsInput): HazenWilliamsLoss {
   requireObject("input", input);

@@ -4,7 +4,7 @@
  * @module
  */
 import { findRoot, requireWithin } from "../numeric/index.ts";
-import type { Length, VolumeFlow } from "../units/index.ts";
+import { InputError, type Length, type VolumeFlow } from "../units/index.ts";
 import { darcyWeisbachLoss } from "./darcy-weisbach.ts";
 import { type FlowForHeadLoss, flowForHeadLoss } from "./flow-for-head-loss.ts";
 import { type RunFlowInput, type RunLossInput, requireRun, type SolvedRun, sum } from "./pipe-run.ts";
@@ -83,7 +83,7 @@ export function parallelLoss(input: RunFlowInput): SolvedRun {
   const most = Math.min(
     ...pipes.map((pipe) => darcyWeisbachLoss({ ...pipe, flow: target as VolumeFlow, viscosity }).headLoss),
   );
-  requireWithin("flow, which loses a head of", most, 0, 1e5, "m");
+  if (most > 1e5) throw new InputError("flow", flow, "a flow that loses at most 100000 m of head in these pipes");
   const excess = (head: number): number => parallelFlow({ pipes, headLoss: head as Length, viscosity }).flow - target;
   const size = target === 0 ? 0 : excess(most) <= 0 ? most : findRoot(excess, 0, most).x;
   const headLoss = (flow < 0 ? -size : size) as Length;
