@@ -112,6 +112,13 @@ describe("starts solved beforehand with complex numbers (tests/fixtures/circuits
     agree(margin(got, "voltage dip").value, expected["dip"], 1);
     agree(got.startingCurrent, expected["startingCurrent"], got.startingCurrent);
     agree(margin(got, "starting voltage").value, expected["startingVoltage"], 1);
+    agree(got.runningVoltage, expected["runningVoltage"], got.runningVoltage);
+    agree(margin(got, "running power").value, expected["runningPower"], margin(got, "running power").value);
+    agree(
+      margin(got, "running apparent power").value,
+      expected["runningApparentPower"],
+      margin(got, "running apparent power").value,
+    );
     agree(margin(got, "starting power").value, expected["startingPower"], got.startingCurrent * 240);
     agree(margin(got, "starting apparent power").value, expected["startingApparentPower"], got.startingCurrent * 240);
   });
