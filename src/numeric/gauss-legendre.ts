@@ -43,15 +43,12 @@ export function gaussIntegral(f: (x: number) => number, low: number, high: numbe
   return half * sum;
 }
 
-/** Integral of a nearly level function over [low, high] by four points: at ±√(3/7 ∓ 2/7·√(6/5)), weights (18 ± √30)/36. */
-export function gaussShort(f: (x: number) => number, low: number, high: number): number {
-  const half = (high - low) / 2;
-  const middle = low + half;
-  const inner = half * 0.3399810435848563;
-  const outer = half * 0.8611363115940526;
-  return (
-    half *
-    (0.6521451548625461 * (f(middle - inner) + f(middle + inner)) +
-      0.34785484513745385 * (f(middle - outer) + f(middle + outer)))
-  );
-}
+/** The four points on [−1, 1]: ±√(3/7 ∓ 2/7·√(6/5)). */
+export const SHORT_POINTS: readonly number[] = [
+  -0.8611363115940526, -0.3399810435848563, 0.3399810435848563, 0.8611363115940526,
+];
+
+/** Their weights, (18 ± √30)/36. */
+export const SHORT_WEIGHTS: readonly number[] = [
+  0.34785484513745385, 0.6521451548625461, 0.6521451548625461, 0.34785484513745385,
+];

@@ -5,7 +5,14 @@
  */
 export { erf, erfc, scaledErfc } from "./erf.ts";
 export { findRoot, type Root } from "./find-root.ts";
-export { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussShort, gaussWeight } from "./gauss-legendre.ts";
+export {
+  GAUSS_POINTS,
+  gaussIntegral,
+  gaussPoint,
+  gaussWeight,
+  SHORT_POINTS,
+  SHORT_WEIGHTS,
+} from "./gauss-legendre.ts";
 export { STANDARD_GRAVITY } from "./gravity.ts";
 export {
   requireBoolean,

@@ -50,3 +50,6 @@ export interface PlantStart {
   /** Most steps of integration before giving up. */
   readonly mostSteps: number;
 }
+
+/** A plant as its maker sees it. */
+export type Mutable<T> = { -readonly [Key in keyof T]: T[Key] };

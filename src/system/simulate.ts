@@ -233,13 +233,14 @@ interface RunInput {
 
 /** What went by since the last start, for cycles that repeat. */
 interface Cycle {
+  /** True from a start on, while nothing but one stop has happened under the same use. */
+  open: boolean;
   elapsed: number;
   runTime: number;
   pumped: number;
   energy: number;
+  /** The well's drawdown at that start. */
   memory: number;
-  /** True while nothing but one stop has happened. */
-  regular: boolean;
 }
 
 function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation {
@@ -247,9 +248,8 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
   const patternLength = patternEnds.at(-1) as number;
   const samples: SystemSample[] = [];
   const waterAtStart = plant.water;
-  let time = 0;
-  let on = false;
-  let heldUntil = Number.NEGATIVE_INFINITY;
+  // In one object, changed in place: variables shared with the functions below would be boxed anew at every change.
+  const clock = { time: 0, on: false, heldUntil: Number.NEGATIVE_INFINITY };
   let wanted = 0;
   let pumped = 0;
   let refused = 0;
@@ -258,45 +258,45 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
   let nextSample = sampleEvery < Number.POSITIVE_INFINITY ? 0 : Number.POSITIVE_INFINITY;
   let steps = 0;
   let pastCurve = false;
-  let cycle: Cycle | undefined;
+  const cycle: Cycle = { open: false, elapsed: 0, runTime: 0, pumped: 0, energy: 0, memory: 0 };
   let state: Simulation["state"] = storesBetween(system) ? "completed" : "no storage";
 
   const sample = (): SystemSample => ({
-    time: time as Duration,
+    time: clock.time as Duration,
     pressure: plant.pressure as GaugePressure,
     water: plant.water as Volume,
     depth: plant.depth as Length,
     flow: plant.flow as VolumeFlow,
-    pumpRunning: on,
+    pumpRunning: clock.on,
   });
   const lowLevel = (): void => {
-    tally.event(time, "low level", plant.pressure, plant.depth);
-    tally.stop(time);
-    on = false;
-    cycle = undefined;
+    tally.event(clock.time, "low level", plant.pressure, plant.depth);
+    tally.stop(clock.time);
+    clock.on = false;
+    cycle.open = false;
     plant.stop();
     const { restartDelay, restartLevel } = system.lowLevel as NonNullable<CompiledSystem["lowLevel"]>;
-    heldUntil = time + Math.max(restartDelay, plant.recoveryTime(restartLevel));
+    clock.heldUntil = clock.time + Math.max(restartDelay, plant.recoveryTime(restartLevel));
   };
   const startPump = (use: number): void => {
-    on = true;
-    tally.start(time);
-    tally.event(time, "pump starts", plant.pressure, plant.depth);
+    clock.on = true;
+    tally.start(clock.time);
+    tally.event(clock.time, "pump starts", plant.pressure, plant.depth);
     if (!plant.start(use)) lowLevel();
   };
 
   if (state === "completed") {
     if (input.pumpRunning) {
-      on = true;
+      clock.on = true;
       if (!plant.start((demand[0] as DemandSegment).flow)) lowLevel();
     }
-    for (let segment = 0, round = 0; time < duration && state === "completed"; ) {
+    for (let segment = 0, round = 0; clock.time < duration && state === "completed"; ) {
       // Adding 0 makes an ordinary 0 of −0, by which a volume must not be divided.
       const use = (demand[segment] as DemandSegment).flow + 0;
       const until = Math.min(duration, round * patternLength + (patternEnds[segment] as number));
-      cycle = undefined;
-      while (time < until && state === "completed") {
-        if (time >= nextSample) {
+      cycle.open = false;
+      while (clock.time < until && state === "completed") {
+        if (clock.time >= nextSample) {
           samples.push(sample());
           nextSample = samples.length * sampleEvery;
         }
@@ -304,64 +304,64 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
           state = "too many steps";
           break;
         }
-        const held = heldUntil > time;
-        const stop = Math.min(until, nextSample, held && !on ? heldUntil : until);
-        const limit = stop - time;
-        const wasOn = on;
-        const outcome = on ? plant.running(limit, use) : plant.resting(limit, use, held);
+        const held = clock.heldUntil > clock.time;
+        const stop = Math.min(until, nextSample, held && !clock.on ? clock.heldUntil : until);
+        const limit = stop - clock.time;
+        const wasOn = clock.on;
+        const outcome = clock.on ? plant.running(limit, use) : plant.resting(limit, use, held);
         const { elapsed } = plant;
         // The end of a stretch that ran its length is where it was meant to be, not where rounding put it.
-        time = outcome === "limit" ? stop : Math.min(stop, time + elapsed);
+        clock.time = outcome === "limit" ? stop : Math.min(stop, clock.time + elapsed);
         wanted += use * elapsed;
         pumped += plant.pumped;
         refused += plant.refused;
         energy += plant.energy;
         if (wasOn) runTime += elapsed;
         if (plant.flow >= system.mostFlow && system.endOfCurve) pastCurve = true;
-        if (cycle !== undefined) {
-          cycle.elapsed += elapsed;
-          cycle.pumped += plant.pumped;
-          cycle.energy += plant.energy;
-          if (wasOn) cycle.runTime += elapsed;
-        }
+        cycle.elapsed += elapsed;
+        cycle.pumped += plant.pumped;
+        cycle.energy += plant.energy;
+        if (wasOn) cycle.runTime += elapsed;
         switch (outcome) {
           case "limit":
             break;
           case "cut-out":
-            on = false;
+            clock.on = false;
             plant.stop();
-            tally.stop(time);
-            tally.event(time, "pump stops", plant.pressure, plant.depth);
+            tally.stop(clock.time);
+            tally.event(clock.time, "pump stops", plant.pressure, plant.depth);
             break;
           case "cut-in": {
             startPump(use);
-            if (!on || sampleEvery < Number.POSITIVE_INFINITY) break;
-            if (cycle?.regular && tally.full && Math.abs(cycle.memory - plant.memory) <= SAME_LEVEL) {
-              const alike = Math.floor((until - time) / cycle.elapsed);
+            if (!clock.on || sampleEvery < Number.POSITIVE_INFINITY) break;
+            if (cycle.open && tally.full && Math.abs(cycle.memory - plant.memory) <= SAME_LEVEL) {
+              const alike = Math.floor((until - clock.time) / cycle.elapsed);
               if (alike > 0) {
-                tally.cycles(time, cycle.elapsed, alike);
-                time = Math.min(until, time + alike * cycle.elapsed);
+                tally.cycles(clock.time, cycle.elapsed, alike);
+                clock.time = Math.min(until, clock.time + alike * cycle.elapsed);
                 wanted += use * cycle.elapsed * alike;
                 pumped += cycle.pumped * alike;
                 energy += cycle.energy * alike;
                 runTime += cycle.runTime * alike;
               }
             }
-            cycle = { elapsed: 0, runTime: 0, pumped: 0, energy: 0, memory: plant.memory, regular: true };
+            cycle.open = true;
+            cycle.elapsed = cycle.runTime = cycle.pumped = cycle.energy = 0;
+            cycle.memory = plant.memory;
             break;
           }
           case "low level":
             lowLevel();
             break;
           case "tank empty":
-            if (cycle !== undefined) cycle.regular = false;
-            tally.event(time, "tank empty", plant.pressure, plant.depth);
+            cycle.open = false;
+            tally.event(clock.time, "tank empty", plant.pressure, plant.depth);
             break;
           case "given up":
             state = "too many steps";
             break;
           case "ran dry":
-            tally.event(time, "ran dry", plant.pressure, plant.depth);
+            tally.event(clock.time, "ran dry", plant.pressure, plant.depth);
             state = "ran dry";
             break;
         }
@@ -379,9 +379,9 @@ function run(system: CompiledSystem, plant: Plant, input: RunInput): Simulation 
   const largest = Math.max(pumped, delivered, waterAtStart, plant.water);
   return {
     state,
-    time: time as Duration,
+    time: clock.time as Duration,
     starts: tally.starts,
-    startRate: (time > 0 ? tally.starts / time : 0) as Frequency,
+    startRate: (clock.time > 0 ? tally.starts / clock.time : 0) as Frequency,
     mostStartsInAnHour: tally.mostStartsInAnHour,
     mostStartsInADay: tally.mostStartsInADay,
     startsByDay: tally.startsByDay,

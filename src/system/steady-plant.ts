@@ -7,12 +7,12 @@
  *
  * @module
  */
-import { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussShort, gaussWeight } from "../numeric/index.ts";
+import { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussWeight, SHORT_POINTS, SHORT_WEIGHTS } from "../numeric/index.ts";
 import { bankCompliance, bankPressure, bankWater } from "../tank/bank.ts";
 import type { CompiledSystem } from "./compile.ts";
 import { type CubicPiece, slopeAt, valueAt } from "./cubic-pieces.ts";
 import { deliveryLocus, emptyPressure, flowAt, type LocusPiece, pressureAt, storagePath } from "./locus.ts";
-import type { Outcome, Plant, PlantStart } from "./plant.ts";
+import type { Mutable, Outcome, Plant, PlantStart } from "./plant.ts";
 
 /** A panel may reach from the pole to at most this many times its nearest point: twelve Gauss points then err by 2e-14. */
 const POLE_RATIO = 3;
@@ -51,6 +51,10 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
   const opening = emptyPressure(bank);
   // A charge below the pressure of the open air keeps water that no tap can have; it is left out of the count.
   const dead = bankWater(bank, opening);
+  // One tank of slow air, the usual case, has its law written out in the integrand.
+  const oneTank = bank.amount.length === 1 && bank.power === 1;
+  const amount = bank.amount[0] as number;
+  const offset = bank.offset[0] as number;
   const path = storagePath(system, locus, Math.min(tripFlow, dryFlow)).map((piece) => ready(piece));
   const openingFlow = flowAt(locus, opening);
   /** Flows nearer than this are equal: what rounding leaves between them would be waited for without end. */
@@ -58,95 +62,75 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
   const waterAtCutIn = storedAt(cutIn);
   const startIndex = indexAt(cutIn);
 
-  let water = storedAt(begin.pressure);
-  let pressure = begin.pressure;
-  let flow = 0;
-  let index = 0;
-  let elapsed = 0;
-  let pumped = 0;
-  let refused = 0;
-  let energy = 0;
-
-  return {
-    get water() {
-      return water;
-    },
-    get pressure() {
-      return pressure;
-    },
-    get flow() {
-      return flow;
-    },
-    get depth() {
-      return system.staticLevel + flow * (system.aquiferLoss + system.wellLoss * flow);
-    },
-    get elapsed() {
-      return elapsed;
-    },
-    get pumped() {
-      return pumped;
-    },
-    get refused() {
-      return refused;
-    },
-    get energy() {
-      return energy;
-    },
+  // One object of numbers, changed in place: variables shared by closures would be boxed anew at every change.
+  const now: Mutable<Plant> & { index: number } = {
+    water: storedAt(begin.pressure),
+    pressure: begin.pressure as number,
+    flow: 0,
+    elapsed: 0,
+    pumped: 0,
+    refused: 0,
+    energy: 0,
     steps: 0,
     memory: 0,
+    index: 0,
+    get depth() {
+      return system.staticLevel + now.flow * (system.aquiferLoss + system.wellLoss * now.flow);
+    },
     start,
     stop() {
-      flow = 0;
+      now.flow = 0;
     },
     running,
     resting,
     recoveryTime: (depth) => (system.staticLevel < depth ? 0 : Infinity),
   };
+  return now;
 
   function start(demand: number): boolean {
-    if (water > 0) {
-      index = pressure === cutIn ? startIndex : indexAt(pressure);
-      flow = pressure === cutIn ? (path[index] as ReadyPiece).qHigh : flowAt(locus, pressure);
+    if (now.water > 0) {
+      now.index = now.pressure === cutIn ? startIndex : indexAt(now.pressure);
+      now.flow = now.pressure === cutIn ? (path[now.index] as ReadyPiece).qHigh : flowAt(locus, now.pressure);
     } else {
       fillOrStayEmpty(demand);
     }
-    return flow < tripFlow;
+    return now.flow < tripFlow;
   }
 
   function running(limit: number, demand: number): Outcome {
     let left = limit;
     // Added up, not limit − left, which loses the digits of a short stretch in a long limit.
     let spent = 0;
-    pumped = refused = energy = 0;
+    now.pumped = now.refused = now.energy = 0;
     for (;;) {
-      if (flow >= tripFlow) return ended("low level");
-      if (flow >= dryFlow) return ended("ran dry");
-      if (!(water > 0)) {
+      if (now.flow >= tripFlow) return ended("low level");
+      if (now.flow >= dryFlow) return ended("ran dry");
+      if (!(now.water > 0)) {
         fillOrStayEmpty(demand);
-        if (flow >= tripFlow) return ended("low level");
-        if (flow >= dryFlow) return ended("ran dry");
-        if (flow <= demand) {
-          holds(left, Math.min(flow, demand));
-          refused += (demand - flow) * left;
+        if (now.flow >= tripFlow) return ended("low level");
+        if (now.flow >= dryFlow) return ended("ran dry");
+        if (now.flow <= demand) {
+          holds(left, Math.min(now.flow, demand));
+          now.refused += (demand - now.flow) * left;
           left = 0;
           return ended("limit");
         }
       }
-      const piece = path[index] as ReadyPiece;
+      const piece = path[now.index] as ReadyPiece;
       if (piece.step && demand >= piece.qLow && demand <= piece.qHigh) {
-        flow = demand;
-        if (flow >= tripFlow) return ended("low level");
+        now.flow = demand;
+        if (now.flow >= tripFlow) return ended("low level");
         holds(left, demand);
         left = 0;
         return ended("limit");
       }
-      if (Math.abs(flow - demand) <= alike) {
-        flow = demand;
+      if (Math.abs(now.flow - demand) <= alike) {
+        now.flow = demand;
         holds(left, demand);
         left = 0;
         return ended("limit");
       }
-      const fills = flow > demand;
+      const fills = now.flow > demand;
       const whole = through(piece, fills, demand, left);
       if (whole < 0) {
         left = 0;
@@ -154,22 +138,22 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       }
       left -= whole;
       spent += whole;
-      pressure = fills ? piece.pHigh : piece.pLow;
-      water = fills ? piece.waterHigh : piece.waterLow;
-      flow = fills ? piece.qLow : piece.qHigh;
-      if (fills && pressure === cutOut) return ended("cut-out");
-      if (fills) index++;
-      else if (index > 0) index--;
+      now.pressure = fills ? piece.pHigh : piece.pLow;
+      now.water = fills ? piece.waterHigh : piece.waterLow;
+      now.flow = fills ? piece.qLow : piece.qHigh;
+      if (fills && now.pressure === cutOut) return ended("cut-out");
+      if (fills) now.index++;
+      else if (now.index > 0) now.index--;
       else {
-        water = 0;
+        now.water = 0;
         return ended("tank empty");
       }
       // A neighbour begins with the same flow; the trip is looked for on the way down only at its ends, where it was cut.
-      flow = fills ? (path[index] as ReadyPiece).qHigh : (path[index] as ReadyPiece).qLow;
+      now.flow = fills ? (path[now.index] as ReadyPiece).qHigh : (path[now.index] as ReadyPiece).qLow;
     }
 
     function ended(outcome: Outcome): Outcome {
-      elapsed = outcome === "limit" ? limit : spent;
+      now.elapsed = outcome === "limit" ? limit : spent;
       return outcome;
     }
   }
@@ -178,42 +162,44 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
   function through(piece: ReadyPiece, fills: boolean, demand: number, left: number): number {
     const { cubic } = piece;
     if (cubic === undefined) {
-      const rate = flow - demand;
-      const time = ((fills ? piece.waterHigh : piece.waterLow) - water) / rate;
+      const rate = now.flow - demand;
+      const time = ((fills ? piece.waterHigh : piece.waterLow) - now.water) / rate;
       if (time > left) {
-        const before = pressure;
-        water += rate * left;
-        pressure = pressureOf(water, piece.pHigh);
+        const before = now.pressure;
+        now.water += rate * left;
+        now.pressure = pressureOf(now.water, piece.pHigh);
         levelEnergy(left, rate, before);
-        pumped += flow * left;
+        now.pumped += now.flow * left;
         return -1;
       }
-      levelEnergy(time, rate, pressure, fills ? piece.pHigh : piece.pLow);
-      pumped += flow * time;
+      levelEnergy(time, rate, now.pressure, fills ? piece.pHigh : piece.pLow);
+      now.pumped += now.flow * time;
       return time;
     }
     const end = fills ? piece.qLow : piece.qHigh;
-    if (flow === end || piece.step) return 0;
+    if (now.flow === end || piece.step) return 0;
     // The use lies on this piece, so the pressure only comes near the one where they balance.
     const balances = fills ? demand >= end : demand <= end;
     if (!balances) {
       const time =
-        piece.qHigh === flow || piece.qLow === flow ? sweep(piece, demand) : between(cubic, flow, end, demand);
+        piece.qHigh === now.flow || piece.qLow === now.flow
+          ? sweep(piece, demand)
+          : between(cubic, now.flow, end, demand);
       if (time <= left) {
         // By the sum along the curve, not by the difference of waters: the balance then tests the one against the other.
-        const whole = piece.qHigh === flow || piece.qLow === flow;
-        pumped += (fills ? 1 : -1) * (whole ? piece.stored : storedAlong(cubic, flow, end)) + demand * time;
-        useEnergy(piece, cubic, flow, end, time, demand);
+        const whole = piece.qHigh === now.flow || piece.qLow === now.flow;
+        now.pumped += (fills ? 1 : -1) * (whole ? piece.stored : storedAlong(cubic, now.flow, end)) + demand * time;
+        useEnergy(piece, cubic, now.flow, end, time, demand);
         return time;
       }
     }
-    const from = flow;
-    const before = water;
-    flow = flowAfter(cubic, from, balances ? demand : end, left, demand);
-    pressure = Math.min(Math.max(valueAt(cubic, flow), piece.pLow), piece.pHigh);
-    water = storedAt(pressure);
-    pumped += water - before + demand * left;
-    useEnergy(piece, cubic, from, flow, left, demand);
+    const from = now.flow;
+    const before = now.water;
+    now.flow = flowAfter(cubic, from, balances ? demand : end, left, demand);
+    now.pressure = Math.min(Math.max(valueAt(cubic, now.flow), piece.pLow), piece.pHigh);
+    now.water = storedAt(now.pressure);
+    now.pumped += now.water - before + demand * left;
+    useEnergy(piece, cubic, from, now.flow, left, demand);
     return -1;
   }
 
@@ -233,12 +219,12 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       for (let i = 0; i < GAUSS_POINTS; i++) {
         used += ((piece.weighted[i] as number) * (piece.power[i] as number)) / ((piece.q[i] as number) - demand);
       }
-      energy += Math.abs(used);
+      now.energy += Math.abs(used);
       return;
     }
     // Less the power at the end, so that what is left stays finite where the end is the pole itself.
     const last = power(to, headAt(to, valueAt(cubic, to)));
-    energy +=
+    now.energy +=
       last * time +
       poleIntegral(
         (q) => integrand(cubic, q) * (power(q, headAt(q, valueAt(cubic, q))) - last),
@@ -270,12 +256,29 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
 
   /** Time for the pump's flow to go from one value to another while `demand` is used. */
   function between(cubic: CubicPiece, from: number, to: number, demand: number): number {
-    return poleIntegral((q) => integrand(cubic, q), Math.min(from, to), Math.max(from, to), demand);
+    const low = Math.min(from, to);
+    const high = Math.max(from, to);
+    const near = demand <= low ? low - demand : demand - high;
+    // Far from the pole for its length, a stretch is as good as level: four points do. Written out, for it is most of a run.
+    if (!(high - low <= near / SHORT)) return poleIntegral((q) => integrand(cubic, q), low, high, demand);
+    const half = (high - low) / 2;
+    const middle = low + half;
+    let sum = 0;
+    for (let i = 0; i < SHORT_POINTS.length; i++) {
+      const q = middle + half * (SHORT_POINTS[i] as number);
+      sum += ((SHORT_WEIGHTS[i] as number) * integrand(cubic, q)) / Math.abs(q - demand);
+    }
+    return half * sum;
   }
 
   /** −w′(p) P′(Q): water stored per fall of the pump's flow. */
   function integrand(cubic: CubicPiece, q: number): number {
-    return -bankCompliance(bank, valueAt(cubic, q)) * slopeAt(cubic, q);
+    const t = q - cubic.from;
+    const p = cubic.c0 + t * (cubic.c1 + t * (cubic.c2 + t * cubic.c3));
+    const slope = cubic.c1 + t * (2 * cubic.c2 + t * 3 * cubic.c3);
+    if (!oneTank) return -bankCompliance(bank, p) * slope;
+    const air = p + offset;
+    return (-amount * slope) / (air * air);
   }
 
   /** The flow a time after `from`, on the way to `end`; each step exact if the integrand were level. */
@@ -305,32 +308,34 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
 
   /** The flow and pressure of a running pump with its tanks empty, or the first piece where it can fill them. */
   function fillOrStayEmpty(demand: number): void {
-    water = 0;
-    index = 0;
+    now.water = 0;
+    now.index = 0;
     if (openingFlow > demand) {
-      pressure = opening;
-      flow = (path[0] as ReadyPiece).qHigh;
+      now.pressure = opening;
+      now.flow = (path[0] as ReadyPiece).qHigh;
       return;
     }
     const atOutlet = flowAt(locus, 0);
-    pressure = atOutlet > demand ? pressureAt(locus, demand) : 0;
-    flow = Math.min(atOutlet, demand);
+    now.pressure = atOutlet > demand ? pressureAt(locus, demand) : 0;
+    now.flow = Math.min(atOutlet, demand);
   }
 
   /** The pump gives `flow` for a time at one pressure. */
   function holds(time: number, given: number): void {
-    pumped += given * time;
-    if (power !== undefined) energy += power(given, headAt(given, pressure)) * time;
+    now.pumped += given * time;
+    if (power !== undefined) now.energy += power(given, headAt(given, now.pressure)) * time;
   }
 
   /** Energy while a level piece is gone through, the pressure changing and the flow not. */
-  function levelEnergy(time: number, rate: number, from: number, to: number = pressure): void {
+  function levelEnergy(time: number, rate: number, from: number, to: number = now.pressure): void {
     if (power === undefined) return;
     if (!system.variableSpeed || from === to) {
-      energy += power(flow, headAt(flow, to)) * time;
+      now.energy += power(now.flow, headAt(now.flow, to)) * time;
       return;
     }
-    energy += Math.abs(gaussIntegral((p) => (power(flow, headAt(flow, p)) * bankCompliance(bank, p)) / rate, from, to));
+    now.energy += Math.abs(
+      gaussIntegral((p) => (power(now.flow, headAt(now.flow, p)) * bankCompliance(bank, p)) / rate, from, to),
+    );
   }
 
   /** Head the pump makes to give a flow into a pressure, the loss in the main included. */
@@ -348,32 +353,32 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
   }
 
   function resting(limit: number, demand: number, heldOff: boolean): Outcome {
-    flow = 0;
-    pumped = refused = energy = 0;
+    now.flow = 0;
+    now.pumped = now.refused = now.energy = 0;
     const floor = heldOff ? 0 : waterAtCutIn;
-    if (!heldOff && pressure <= cutIn) {
-      elapsed = 0;
+    if (!heldOff && now.pressure <= cutIn) {
+      now.elapsed = 0;
       return "cut-in";
     }
-    if (!(water > 0)) {
+    if (!(now.water > 0)) {
       // Nothing stored and no pump: the pressure is gone as soon as a tap opens.
-      if (demand > 0) pressure = 0;
-      elapsed = demand > 0 && !heldOff && pressure <= cutIn ? 0 : limit;
-      refused += demand * elapsed;
-      return elapsed === 0 ? "cut-in" : "limit";
+      if (demand > 0) now.pressure = 0;
+      now.elapsed = demand > 0 && !heldOff && now.pressure <= cutIn ? 0 : limit;
+      now.refused += demand * now.elapsed;
+      return now.elapsed === 0 ? "cut-in" : "limit";
     }
-    const time = Math.max(0, water - floor) / demand;
+    const time = Math.max(0, now.water - floor) / demand;
     if (time <= limit) {
-      elapsed = time;
-      water = floor;
+      now.elapsed = time;
+      now.water = floor;
       // With the precharge at the cut-in the pump starts as the last water leaves, and no pressure is lost.
       const empties = heldOff || opening > cutIn;
-      pressure = empties ? opening : cutIn;
+      now.pressure = empties ? opening : cutIn;
       return empties ? "tank empty" : "cut-in";
     }
-    elapsed = limit;
-    water -= demand * limit;
-    pressure = pressureOf(water, pressure);
+    now.elapsed = limit;
+    now.water -= demand * limit;
+    now.pressure = pressureOf(now.water, now.pressure);
     return "limit";
   }
 
@@ -413,8 +418,6 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
 function poleIntegral(g: (q: number) => number, low: number, high: number, pole: number): number {
   const above = pole <= low;
   const closest = above ? low - pole : pole - high;
-  // Far from the pole for its length, a stretch is as good as level: four points do.
-  if (high - low <= closest / SHORT) return gaussShort((q) => g(q) / Math.abs(q - pole), low, high);
   let far = above ? high - pole : pole - low;
   let sum = 0;
   // At the pole itself the integral is infinite; a bound on panels ends it where a double no longer tells them apart.

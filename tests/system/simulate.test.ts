@@ -91,6 +91,26 @@ test("counting cycles by division gives what working through each gives", () => 
   );
 });
 
+test("starts of each hour and day are counted by division as they are one by one", () => {
+  fc.assert(
+    fc.property(between(0.3, 10), between(3, 60), (use, gallons) => {
+      const job = {
+        system: system({ tanks: [{ volume: usGallons(gallons), precharge: psi(38) }] }),
+        demand: [{ duration: days(9), flow: gpm(use) }],
+        duration: days(9),
+        keepDays: 9,
+      };
+      const each = simulate({ ...job, keepEvents: 1_000_000 });
+      const divided = simulate({ ...job, keepEvents: 0 });
+      expect(divided.startsByDay).toEqual(each.startsByDay);
+      expect(divided.mostStartsInAnHour).toBe(each.mostStartsInAnHour);
+      expect(divided.mostStartsInADay).toBe(each.mostStartsInADay);
+      expect(each.startsByDay.reduce((sum, n) => sum + n, 0)).toBe(each.starts);
+    }),
+    { numRuns: 20 },
+  );
+});
+
 test("with a constant flow the cycle is the closed form's, to 1e-12, and half the flow is the worst use", () => {
   const flow = gpm(7);
   const limited = system({ flowLimit: flow });
