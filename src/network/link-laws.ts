@@ -52,7 +52,8 @@ export function runLaw(run: Run, water: NetworkWater): LinkLaw {
   const usualFlow = USUAL_VELOCITY * area;
   if (run.law === "hazen-williams") {
     // The rule is a pure power: one call gives its coefficient, the slope there its exponent.
-    const unit = hazenWilliamsLoss({ ...run, flow: usualFlow as VolumeFlow });
+    const { insideDiameter, length, coefficient } = run;
+    const unit = hazenWilliamsLoss({ flow: usualFlow as VolumeFlow, insideDiameter, length, coefficient });
     const exponent = (unit.headLossSlope * usualFlow) / unit.headLoss;
     return withOneWay(powerLaw(unit.headLoss / usualFlow ** exponent, exponent, minor, usualFlow), oneWay);
   }

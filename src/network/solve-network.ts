@@ -211,8 +211,14 @@ function runResult(
 function inRange(run: Run, water: NetworkWater, q: number): boolean {
   if (run.law === "power" || q === 0) return true;
   const flow = Math.max(-1000, Math.min(1000, q)) as VolumeFlow;
-  if (run.law === "hazen-williams") return hazenWilliamsLoss({ ...run, flow }).insideRange;
-  return darcyWeisbachLoss({ ...run, flow, viscosity: water.kinematicViscosity }).insideRange;
+  // Fields one by one: spreading a run costs more than the formula does.
+  const { insideDiameter, length } = run;
+  if (run.law === "hazen-williams") {
+    return hazenWilliamsLoss({ flow, insideDiameter, length, coefficient: run.coefficient }).insideRange;
+  }
+  const { roughness } = run;
+  return darcyWeisbachLoss({ flow, insideDiameter, length, roughness, viscosity: water.kinematicViscosity })
+    .insideRange;
 }
 
 /** Flow of each source: of its link, or for a fixed head what leaves its junction. */
