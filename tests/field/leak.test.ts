@@ -94,3 +94,26 @@ test("one temperature without the other is refused, and water is the only thing 
   const { cautions } = pressureHold({ ...line, endPressure: psi(59) });
   expect(cautions.map(({ text }) => text).join(" ")).toMatch(/never with compressed air/);
 });
+
+test("a pipe that swells as the water does shows no change; one that does not climbs", () => {
+  const [cold, warm] = [celsius(10), celsius(12)];
+  const likeWater = (waterDensity(cold) / waterDensity(warm) - 1) / (3 * (warm - cold));
+  const hold = { ...line, endPressure: psi(60), startTemperature: cold, endTemperature: warm };
+  const swells = pressureHold({ ...hold, wall: { ...plastic, expansion: likeWater } });
+  expect(swells.tightPressure === null ? 0 : inPsi(swells.tightPressure)).toBeCloseTo(60, 6);
+  const rigid = pressureHold({ ...hold, wall: { ...plastic, expansion: 0 } });
+  expect(rigid.tightPressure === null ? 0 : inPsi(rigid.tightPressure)).toBeGreaterThan(61);
+});
+
+test("a warmed tank climbs as its air does, in absolute pressure and temperature", () => {
+  const { tightPressure } = pressureHold({
+    ...line,
+    pipeVolume: usGallons(0),
+    endPressure: psi(60),
+    tank,
+    startTemperature: celsius(10),
+    endTemperature: celsius(25),
+  });
+  const absolute = (psi(60) + tank.atmosphere) * (298.15 / 283.15);
+  expect(tightPressure).toBeCloseTo(absolute - tank.atmosphere, -1);
+});

@@ -225,6 +225,14 @@ test("a reading is judged by more than its doubt", () => {
   );
 });
 
+test("a reading far outside fails on its own side, one far inside passes", () => {
+  const verdict = (reading: number) => judgeReading({ reading, low: 10, high: 20, standardUncertainty: 0.5 });
+  expect(verdict(5)).toMatchObject({ verdict: "fail", side: "low", margin: -5 });
+  expect(verdict(25)).toMatchObject({ verdict: "fail", side: "high", margin: -5 });
+  expect(verdict(15)).toMatchObject({ verdict: "pass", side: "inside", margin: 5 });
+  expect(verdict(10.5).verdict).toBe("too close to call");
+});
+
 test("currents and voltages: state, drop, dip", () => {
   const amps = (reading: number) =>
     currentTest({ reading: amperes(reading), expected: amperes(10), most: amperes(12) });
@@ -237,7 +245,10 @@ test("currents and voltages: state, drop, dip", () => {
   const supply = voltageTest({ rated: volts(230), underLoad: volts(203), atRest: volts(232), starting: volts(150) });
   expect(supply.state).toBe("low");
   expect(supply.drop).toBeCloseTo(29 / 232, 12);
+  expect(supply.dip).toBeCloseTo(82 / 232, 12);
   expect(supply.dipInside).toBe(false);
+  expect(amps(10.8).state).toBe("as expected");
+  expect(amps(9.2).state).toBe("as expected");
   expect(voltageTest({ rated: volts(230), underLoad: volts(228) })).toMatchObject({ drop: null, dip: null });
 });
 
@@ -269,5 +280,8 @@ test("hardware: a deeper pump never needs less, and a coil takes a torque arrest
   );
   const coil = settingHardware({ setting: feet(200) });
   expect([coil.joints, coil.torqueArrestors, coil.clamps, coil.checkValves, coil.splices]).toEqual([1, 1, 4, 0, 1]);
-  expect(settingHardware({ setting: feet(200), jointLength: feet(20) }).joints).toBe(10);
+  const jointed = settingHardware({ setting: feet(200), jointLength: feet(20), reelLength: feet(100) });
+  expect([jointed.joints, jointed.couplings, jointed.torqueArrestors, jointed.clamps]).toEqual([10, 9, 0, 0]);
+  expect([jointed.splices, jointed.checkValves]).toEqual([3, 0]);
+  expect(settingHardware({ setting: feet(410), jointLength: feet(20) }).checkValves).toBe(2);
 });

@@ -103,4 +103,15 @@ export const disinfectionSources: readonly Source[] = [
     author: [{ family: "White", given: "G. C." }],
     note: "Recalled.",
   },
+  {
+    id: "iupac-2021",
+    type: "article-journal",
+    title: "Standard atomic weights of the elements 2021 (IUPAC Technical Report)",
+    author: [{ family: "Prohaska", given: "T." }, { literal: "and others" }],
+    issued: { "date-parts": [[2022]] },
+    "container-title": "Pure and Applied Chemistry",
+    volume: "94",
+    page: "573",
+    note: "Recalled.",
+  },
 ];
