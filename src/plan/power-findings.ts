@@ -9,7 +9,7 @@ import { type Basis, type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job, JobMotor, JobPower } from "./job.ts";
 import type { MeasureKind } from "./measure.ts";
-import { USUAL_DROP } from "./power-stage.ts";
+import { USUAL_DROP, USUAL_WIRE } from "./power-stage.ts";
 import type { PowerStage, SourcePlan } from "./stages.ts";
 
 /** A motor runs within 10 % of its rated voltage (`nema-mg-1`). */
@@ -43,7 +43,7 @@ function cableFindings({ power }: Job, stage: PowerStage): readonly Finding[] {
           : { kind: "given", locator: "most voltage drop" },
     }),
     ...cables.flatMap(({ name, size, material }) => {
-      const { ampacity } = conductorAmpacity({ size: parseConductorSize(size), material, insulation: "75 °C" });
+      const { ampacity } = conductorAmpacity({ size: parseConductorSize(size), material, ...USUAL_WIRE });
       return finding({
         code: "ampacity",
         stage: "power",
@@ -55,7 +55,7 @@ function cableFindings({ power }: Job, stage: PowerStage): readonly Finding[] {
         severity: "stop",
         message: "The conductor carries less than the code asks for this motor: it overheats.",
         remedy: "Take the next size up that carries it.",
-        basis: { kind: "published", source: "nfpa-70", locator: "430.22 and Table 310.16, 75 °C" },
+        basis: { kind: "published", source: "nfpa-70", locator: "430.22, 110.14(C) and Table 310.16" },
       });
     }),
   ];

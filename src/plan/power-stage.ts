@@ -5,6 +5,7 @@
  */
 import {
   type CircuitSegment,
+  type ConductorAmpacityInput,
   type ConductorChoice,
   type ConductorSize,
   conductorChoices,
@@ -31,6 +32,13 @@ import type { CablePlan, PowerStage, SourcePlan } from "./stages.ts";
 
 /** Most drop while running where the job names none: 5 % from source to motor, as the code recommends. */
 export const USUAL_DROP: Ratio = percent(5);
+
+/** Insulation of usual wire, and terminals that nothing marks for more: the code takes 60 °C up to 100 A (`nfpa-70`, 110.14(C)). */
+export const USUAL_WIRE: Pick<ConductorAmpacityInput, "insulation" | "terminals" | "bundled"> = {
+  insulation: "75 °C",
+  terminals: "60 °C",
+  bundled: 3,
+};
 
 /** The motor as the circuit sees it. */
 interface MotorLoad {
@@ -156,7 +164,7 @@ function sizesOf(
 }
 
 function choicesFor(material: JobCable["material"] = "copper"): readonly ConductorChoice[] {
-  return conductorChoices({ material, insulation: "75 °C", bundled: 3 });
+  return conductorChoices({ material, ...USUAL_WIRE });
 }
 
 function thickest({ material }: JobCable): string {
