@@ -26,6 +26,8 @@ interface TheisCase {
   readonly storativity: number;
   readonly errors: readonly [number, number];
   readonly lineTransmissivity: number;
+  readonly lineStorativity: number;
+  readonly lineErrors: readonly [number, number];
 }
 const fixture = JSON.parse(readFileSync(new URL("../fixtures/well.json", import.meta.url), "utf8")) as {
   readonly wellFunction: readonly (readonly [u: number, W: string])[];
@@ -168,7 +170,12 @@ describe("an aquifer from a test", () => {
       expect(share(fit.relativeErrors?.[0] ?? 0, each.errors[0])).toBeLessThan(1e-4);
       expect(share(fit.relativeErrors?.[1] ?? 0, each.errors[1])).toBeLessThan(1e-4);
       const line = fitStraightLine({ flow: each.flow, radius: each.radius, readings });
-      expect(line.state === "line" && share(line.transmissivity, each.lineTransmissivity)).toBeLessThan(1e-9);
+      expect(line.state).toBe("line");
+      if (line.state !== "line") return;
+      expect(share(line.transmissivity, each.lineTransmissivity)).toBeLessThan(1e-9);
+      expect(share(line.storativity, each.lineStorativity)).toBeLessThan(1e-6);
+      expect(share(line.relativeErrors?.[0] ?? 0, each.lineErrors[0])).toBeLessThan(1e-4);
+      expect(share(line.relativeErrors?.[1] ?? 0, each.lineErrors[1])).toBeLessThan(1e-4);
     },
   );
 
