@@ -12,12 +12,6 @@ export type {
   WellInService,
 } from "./description.ts";
 export { type PipeMainLossInput, pipeMainLoss } from "./main-loss.ts";
-export {
-  type DemandSegment,
-  type RunStart,
-  type Simulation,
-  type SimulationInput,
-  type SystemSample,
-  simulate,
-} from "./simulate.ts";
+export { simulate } from "./simulate.ts";
+export type { DemandSegment, RunStart, Simulation, SimulationInput, SystemSample } from "./simulation.ts";
 export type { SystemEvent, SystemEventKind } from "./tally.ts";

@@ -10,12 +10,10 @@
 import { GAUSS_POINTS, gaussIntegral, gaussPoint, gaussWeight, SHORT_POINTS, SHORT_WEIGHTS } from "../numeric/index.ts";
 import { bankCompliance, bankPressure, bankWater } from "../tank/bank.ts";
 import type { CompiledSystem } from "./compile.ts";
-import { type CubicPiece, slopeAt, valueAt } from "./cubic-pieces.ts";
+import { type CubicPiece, valueAt } from "./cubic-pieces.ts";
 import { deliveryLocus, emptyPressure, flowAt, type LocusPiece, pressureAt, storagePath } from "./locus.ts";
 import type { Mutable, Outcome, Plant, PlantStart } from "./plant.ts";
-
-/** A panel may reach from the pole to at most this many times its nearest point: twelve Gauss points then err by 2e-14. */
-const POLE_RATIO = 3;
+import { POLE_RATIO, poleIntegral } from "./pole-integral.ts";
 
 /** A stretch this many times shorter than its distance to the pole: four Gauss points then err by 1e-13. */
 const SHORT = 10;
@@ -412,24 +410,6 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
       waterHigh: storedAt(pHigh),
     };
   }
-}
-
-/** ∫ g(Q) / |Q − pole| dQ over [low, high], the pole outside or at an end; panels shrink towards it. */
-function poleIntegral(g: (q: number) => number, low: number, high: number, pole: number): number {
-  const above = pole <= low;
-  const closest = above ? low - pole : pole - high;
-  let far = above ? high - pole : pole - low;
-  let sum = 0;
-  // At the pole itself the integral is infinite; a bound on panels ends it where a double no longer tells them apart.
-  for (let panel = 0; far > closest && panel < 80; panel++) {
-    const next = Math.max(closest, far / POLE_RATIO);
-    const a = above ? pole + next : pole - far;
-    const b = above ? pole + far : pole - next;
-    // A point that rounding puts on the pole has no width left to count for.
-    sum += gaussIntegral((q) => (q === pole ? 0 : g(q) / Math.abs(q - pole)), a, b);
-    far = next;
-  }
-  return sum;
 }
 
 /** `x` where it lies between two ends in either order, otherwise `instead`. */

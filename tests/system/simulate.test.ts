@@ -229,6 +229,22 @@ test("a drive uses less energy than a throttled pump for the same water", () => 
   expect(energy(speed)).toBeLessThan(energy({ ...onSwitch, valve }));
 });
 
+test("a drive's energy follows the affinity laws: power as the cube of the speed that makes the head", () => {
+  const use = gpm(4);
+  const run = simulate({
+    system: system({ control: speed }),
+    demand: [{ duration: hours(1), flow: use }],
+    duration: hours(1),
+    start: { pressure: speed.setPressure, pumpRunning: true },
+  });
+  // On H = 400 ft − b Q² a speed r makes r² 400 ft − b Q², whatever the flow.
+  const b = feet(1) / gpm(1) ** 2;
+  const head = speed.setPressure / (density * 9.80665) + feet(105) + use * (feet(40) / gpm(20)) + 0.16 * feet(6);
+  const r = Math.sqrt((head + b * use ** 2) / feet(400));
+  const power = r ** 3 * (700 + 40 * (use / gpm(1) / r));
+  expect(Math.abs((run.energy ?? 0) / (power * 3600) - 1)).toBeLessThan(1e-9);
+});
+
 test("a weak well trips the low-level cut-off, rests its delay, and never draws below the stop", () => {
   const lowLevel = { stopLevel: feet(150), restartLevel: feet(115), restartDelay: minutes(15) };
   const weak = system({ lowLevel }, BORE);
