@@ -98,9 +98,9 @@ export function acceptanceTolerance(input: AcceptanceInput): AcceptanceTolerance
 
 /** The weakest and the strongest pump that a tolerance accepts. */
 export interface AcceptanceBand {
-  /** Curves a rejected pump would lie below at every flow: the guaranteed one less its flow, or less its head. */
+  /** The guaranteed curve less its flow, and less its head: below both a pump is rejected. */
   readonly weakest: readonly [lessFlow: PumpCurve, lessHead: PumpCurve];
-  /** Curves a rejected pump would lie above. */
+  /** The guaranteed curve with more flow, and with more head: above both a pump is rejected. */
   readonly strongest: readonly [moreFlow: PumpCurve, moreHead: PumpCurve];
 }
 

@@ -83,15 +83,20 @@ export function curvesInSeries(curves: readonly PumpCurve[]): PumpCurve {
 function sum(lines: readonly FlowLine[]): FlowLine | undefined {
   const begin = Math.max(...lines.map(({ x }) => x[0] as number));
   const end = Math.min(...lines.map(({ x }) => x.at(-1) as number));
-  const flows = lines
-    .flatMap(({ x }) => x.filter((flow) => flow >= begin && flow <= end))
-    .sort((a, b) => a - b)
-    .filter((flow, i, sorted) => i === 0 || flow > (sorted[i - 1] as number));
+  const flows: number[] = [];
+  // The same flow from two sheets may differ in its last bit: it is one point.
+  for (const flow of lines.flatMap(({ x }) => x).sort((a, b) => a - b)) {
+    const before = flows.at(-1);
+    if (flow >= begin && flow <= end && (before === undefined || flow - before > SAME_FLOW * end)) flows.push(flow);
+  }
   if (flows.length < 2) return undefined;
   const total = (read: (line: FlowLine, flow: number) => number): readonly number[] =>
     flows.map((flow) => lines.reduce((so, line) => so + read(line, flow), 0));
   return { x: flows, y: total(cubicValue), slope: total(cubicSlope) };
 }
+
+/** Flows nearer than this share of the greatest are the same but for rounding. */
+const SAME_FLOW = 1e-12;
 
 /** Points between two of a curve's own at which a sum of flows is taken. */
 const STEPS_BETWEEN = 16;
@@ -108,7 +113,7 @@ const STEPS_BETWEEN = 16;
  *
  * @param curves - 1 to 20 falling curves
  * @returns the curve of the set; with power and efficiency only where the pumps are equal
- * @throws {@link units.InputError} where one is not a falling curve, or no head is common to all
+ * @throws {@link units.InputError} where one is not a falling curve
  *
  * @example
  * ```ts
@@ -125,7 +130,7 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   requireList("curves", curves, 1, MOST_PUMPS);
   for (let i = 0; i < curves.length; i++) requireFalling(curves[i] as PumpCurve, `curves[${i}]`);
   const [first, ...others] = curves as readonly [PumpCurve, ...PumpCurve[]];
-  if (others.every((other) => isSame(first.head, other.head))) {
+  if (others.every((other) => isSamePump(first, other))) {
     return scaleCurve(first, { flow: curves.length, power: curves.length });
   }
   const lowest = Math.max(...curves.map(({ head }) => head.y.at(-1) as number));
@@ -173,8 +178,19 @@ function steps({ x }: FlowLine): readonly number[] {
   });
 }
 
-function isSame(a: FlowLine, b: FlowLine): boolean {
-  return a.x.length === b.x.length && a.x.every((x, i) => x === b.x[i] && a.y[i] === b.y[i]);
+function isSamePump(a: PumpCurve, b: PumpCurve): boolean {
+  return (
+    isSame(a.head, b.head) &&
+    isSame(a.efficiency, b.efficiency) &&
+    isSame(a.inputPower, b.inputPower) &&
+    isSame(a.npshRequired, b.npshRequired)
+  );
+}
+
+function isSame(a: FlowLine | undefined, b: FlowLine | undefined): boolean {
+  if (a === undefined || b === undefined) return a === b;
+  const same = (p: readonly number[], q: readonly number[]): boolean => p.every((value, i) => value === q[i]);
+  return a.x.length === b.x.length && same(a.x, b.x) && same(a.y, b.y) && same(a.slope, b.slope);
 }
 
 /** Flow of one pump at the common head: none above its shutoff head, where its check valve is shut. */

@@ -150,6 +150,19 @@ describe("pumps together", () => {
     );
   });
 
+  test("in series take a flow that two sheets give in different units as one", () => {
+    const a = pumpCurve({
+      points: [0, 0.001, 0.002].map((q) => ({ flow: q as VolumeFlow, head: (50 - 1e4 * q) as Length })),
+    });
+    const b = pumpCurve({
+      points: [0, 0.001 * (1 + 2 ** -52), 0.002].map((q) => ({
+        flow: q as VolumeFlow,
+        head: (40 - 1e4 * q) as Length,
+      })),
+    });
+    expect(curvesInSeries([a, b]).head.x).toStrictEqual([0, 0.001, 0.002]);
+  });
+
   test("in parallel add their flows at every head, the weaker only below its shutoff", () => {
     fc.assert(
       fc.property(fallingCurves, number(0.7, 1), number(0.5, 2), number(0.02, 0.98), (a, weaker, larger, part) => {
