@@ -9,7 +9,7 @@ import type { PumpCurve } from "./curve.ts";
 import { LEAST_EFFICIENCY, requireEfficiency } from "./power.ts";
 import { requireCurve } from "./read-curve.ts";
 
-/** Specific heat of water from 5 to 60 °C within 0.3 %, J/(kg·K) (`iapws-sr6-08`). */
+/** Specific heat of water from 5 to 60 °C within 0.5 %, J/(kg·K) (`iapws-sr6-08`). */
 const SPECIFIC_HEAT = 4186;
 
 /** A head made at an efficiency. */

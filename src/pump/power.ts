@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireObject, requirePositive, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
+import { requireObject, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
 import type { Density, Length, Power, Ratio, VolumeFlow } from "../units/index.ts";
 
 /** Water lifted. */
@@ -47,11 +47,11 @@ export function hydraulicPower(input: HydraulicPowerInput): Power {
 
 /** Water lifted, and the machines that lift it. */
 export interface PumpPowerInput extends HydraulicPowerInput {
-  /** Pump efficiency: water power over shaft power. Above 0, at most 1. */
+  /** Pump efficiency: water power over shaft power. 1e-6 to 1. */
   readonly pumpEfficiency: Ratio;
-  /** Motor efficiency: shaft power over electrical power. Above 0, at most 1. */
+  /** Motor efficiency: shaft power over electrical power. 1e-6 to 1. */
   readonly motorEfficiency: Ratio;
-  /** Efficiency of belt, gear or variable-speed drive between supply and pump. Above 0, at most 1; 1 where absent. */
+  /** Efficiency of belt, gear or variable-speed drive between supply and pump. 1e-6 to 1; 1 where left out. */
   readonly driveEfficiency?: Ratio;
 }
 
@@ -116,6 +116,5 @@ export const LEAST_EFFICIENCY = 1e-6;
 
 /** @internal */
 export function requireEfficiency(parameter: string, value: unknown): void {
-  requirePositive(parameter, value, 1, "as a ratio: 0.70 for 70 %");
   requireWithin(parameter, value, LEAST_EFFICIENCY, 1, "as a ratio: 0.70 for 70 %");
 }

@@ -15,9 +15,9 @@ export interface MotorCoolingInput {
   readonly casingInsideDiameter: Length;
   /** Outside diameter of the motor. 0.01 m to below the casing's. */
   readonly motorDiameter: Length;
-  /** Whether water enters the well above the pump, so that none passes the motor; false where absent. */
+  /** Whether water enters the well above the pump, so that none passes the motor; false where left out. */
   readonly feedsFromAbove?: boolean;
-  /** Least velocity, where the motor's maker states it. Above 0, at most 10 m/s; by diameter where absent. */
+  /** Least velocity, where the motor's maker states it. 1e-6 to 10 m/s; by diameter where left out. */
   readonly leastVelocity?: Velocity;
 }
 

@@ -16,7 +16,7 @@ const USUAL_SUBMERGENCE = 3.048;
 export interface PumpSettingInput {
   /** Depth of the pump's intake. 0 to 10 000 m. */
   readonly pumpSetting: Length;
-  /** Length of motor and any sleeve below the intake. 0 to 50 m; 0 where absent. */
+  /** Length of motor and any sleeve below the intake. 0 to 50 m; 0 where left out. */
   readonly lengthBelowIntake?: Length;
   /** Depth of the bottom of the well. Above 0, at most 10 000 m. */
   readonly wellDepth: Length;
@@ -26,9 +26,9 @@ export interface PumpSettingInput {
   readonly screenTop?: Length;
   /** Lowest depth of the water at the end of the longest draw. −1000 to 10 000 m. */
   readonly pumpingLevel: Length;
-  /** Clearance wanted below the lowest part. 0 to 1000 m; 10 ft where absent (common practice, 10 to 20 ft). */
+  /** Clearance wanted below the lowest part. 0 to 1000 m; 10 ft where left out (common practice, 10 to 20 ft). */
   readonly bottomClearance?: Length;
-  /** Cover wanted over the intake at the pumping level. 0 to 1000 m; 10 ft where absent (common practice, 10 to 20 ft). */
+  /** Cover wanted over the intake at the pumping level. 0 to 1000 m; 10 ft where left out (common practice, 10 to 20 ft). */
   readonly submergence?: Length;
   /** What the pump's suction needs, to check it in terms of boiling too; left out, that check is not made. */
   readonly suction?: SettingSuction;

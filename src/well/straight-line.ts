@@ -23,7 +23,7 @@ export interface TimeDrawdownInput {
   readonly radius: Length;
   /** 3 to 10 000 readings, in any order, at two or more times. */
   readonly readings: readonly DrawdownReading[];
-  /** Readings before this are left out: the line is straight only later. 0 to 1e12 s; none left out where it is absent. */
+  /** Readings before this are left out: the line is straight only later. 0 to 1e12 s; none left out without it. */
   readonly from?: Duration;
 }
 
