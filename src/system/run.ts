@@ -45,7 +45,7 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
   const samples: SystemSample[] = [];
   const waterAtStart = plant.water;
   // In one object, changed in place: variables shared with the functions below would be boxed anew at every change.
-  const clock = { time: 0, on: false, heldUntil: Number.NEGATIVE_INFINITY };
+  const clock = { time: 0, on: false, heldUntil: Number.NEGATIVE_INFINITY, pastCurve: false };
   let wanted = 0;
   let pumped = 0;
   let refused = 0;
@@ -53,7 +53,6 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
   let runTime = 0;
   let nextSample = sampleEvery < Number.POSITIVE_INFINITY ? 0 : Number.POSITIVE_INFINITY;
   let steps = 0;
-  let pastCurve = false;
   const cycle: Cycle = { open: false, elapsed: 0, runTime: 0, pumped: 0, energy: 0, memory: 0 };
   let state: Simulation["state"] = storesBetween(system) ? "completed" : "no storage";
 
@@ -74,11 +73,15 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
     const { restartDelay, restartLevel } = system.lowLevel as NonNullable<CompiledSystem["lowLevel"]>;
     clock.heldUntil = clock.time + Math.max(restartDelay, plant.recoveryTime(restartLevel));
   };
+  const lookAtCurve = (): void => {
+    if (plant.flow >= system.mostFlow && system.endOfCurve) clock.pastCurve = true;
+  };
   const startPump = (use: number): void => {
     clock.on = true;
     tally.start(clock.time);
     tally.event(clock.time, "pump starts", plant.pressure, plant.depth);
     if (!plant.start(use)) lowLevel();
+    lookAtCurve();
   };
 
   if (state === "completed") {
@@ -113,7 +116,7 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
         refused += plant.refused;
         energy += plant.energy;
         if (wasOn) runTime += elapsed;
-        if (plant.flow >= system.mostFlow && system.endOfCurve) pastCurve = true;
+        lookAtCurve();
         cycle.elapsed += elapsed;
         cycle.pumped += plant.pumped;
         cycle.energy += plant.energy;
@@ -195,7 +198,7 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
     eventCount: tally.eventCount,
     samples,
     end: sample(),
-    insideRange: !pastCurve,
+    insideRange: !clock.pastCurve,
   };
 }
 

@@ -291,6 +291,13 @@ test("more used than the pump can give is refused, and counted", () => {
   expect(run.end.pressure).toBe(0);
 });
 
+test("a pump that runs past the end of its curve is said to", () => {
+  const short = pumpCurve({ points: [0, 3, 6, 9].map((q) => ({ flow: gpm(q), head: feet(400 - q * q) })) });
+  const day = { demand: [{ duration: days(1), flow: gpm(3) }], duration: hours(2) };
+  expect(simulate({ system: system({ pump: short }), ...day }).insideRange).toBe(false);
+  expect(simulate({ system: system(), ...day }).insideRange).toBe(true);
+});
+
 test("too few steps allowed is said", () => {
   const demand = [{ duration: days(1), flow: gpm(3) }];
   const run = simulate({ system: system(), demand, duration: days(1), mostSteps: 10, keepEvents: 1000 });
