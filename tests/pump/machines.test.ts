@@ -11,6 +11,7 @@ import {
   fitPumpCurve,
   hydraulicPower,
   minimumFlow,
+  npshRequiredAt,
   operatingPoint,
   type PumpCurve,
   pumpCurve,
@@ -18,6 +19,7 @@ import {
   pumpEfficiencyAt,
   pumpFlowAt,
   pumpHeadAt,
+  pumpInputPowerAt,
   pumpingEnergy,
   pumpPower,
   pumpPowerAt,
@@ -136,6 +138,31 @@ describe("speed", () => {
     expect(curveTrimmed(curve, 0.9 as Ratio).curve.shutoffHead).toBeCloseTo(32.4, 12);
     expect(() => curveTrimmed(curve, 1.1 as Ratio)).toThrow(/diameterRatio/);
   });
+});
+
+test("power, required suction and efficiency go along with speed, stages, sets and wear", () => {
+  const curve = pumpCurve({
+    points: [
+      { flow: 0 as VolumeFlow, head: 40 as Length, inputPower: 300 as Power, npshRequired: 2 as Length },
+      {
+        flow: 0.004 as VolumeFlow,
+        head: 20 as Length,
+        inputPower: 900 as Power,
+        npshRequired: 3 as Length,
+        efficiency: 0.6 as Ratio,
+      },
+    ],
+  });
+  const end = (of: PumpCurve) =>
+    [pumpInputPowerAt(of, of.runoutFlow), npshRequiredAt(of, of.runoutFlow), pumpEfficiencyAt(of, of.runoutFlow)].map(
+      (value) => (value === null ? null : Number(value.toPrecision(12))),
+    );
+  expect(end(curve)).toStrictEqual([900, 3, 0.6]);
+  expect(end(curveAtSpeed(curve, 0.5 as Ratio))).toStrictEqual([112.5, 0.75, 0.6]);
+  expect(end(stagedCurve(curve, 3))).toStrictEqual([2700, 3, 0.6]);
+  expect(end(curvesInParallel([curve, curve]))).toStrictEqual([1800, 3, 0.6]);
+  expect(end(curvesInSeries([curve, curve]))).toStrictEqual([1800, 3, null]);
+  expect(end(wornCurve(curve, { headLost: 0.1 as Ratio, flowLost: 0.2 as Ratio }))).toStrictEqual([900, 3, 0.432]);
 });
 
 describe("pumps together", () => {
