@@ -15,8 +15,6 @@ export interface Plant {
   readonly pressure: number;
   /** Flow of the pump, m³/s; 0 at rest. */
   readonly flow: number;
-  /** Depth of the water in the well, m. */
-  readonly depth: number;
   /** Length of the last stretch, s. */
   readonly elapsed: number;
   /** Volume pumped in it, m³, from the integral of the pump's flow. */
@@ -29,6 +27,8 @@ export interface Plant {
   readonly steps: number;
   /** Fall of the well's level that matters to the next cycle, m; 0 where the level follows the flow at once. */
   readonly memory: number;
+  /** Depth of the water in the well now, m. A function: an accessor would give each plant a shape of its own, and slow code. */
+  depth(): number;
   /** Starts the pump. False where the level is too low at once. */
   start(demand: number): boolean;
   /** Stops the pump. */

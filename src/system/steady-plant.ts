@@ -72,7 +72,7 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
     steps: 0,
     memory: 0,
     index: 0,
-    get depth() {
+    depth() {
       return system.staticLevel + now.flow * (system.aquiferLoss + system.wellLoss * now.flow);
     },
     start,

@@ -12,7 +12,7 @@ import { InputError } from "../units/index.ts";
 import type { CompiledSystem } from "./compile.ts";
 import { type CubicPiece, falls, slopeAt, valueAt } from "./cubic-pieces.ts";
 import { emptyPressure } from "./locus.ts";
-import type { Outcome, Plant, PlantStart } from "./plant.ts";
+import type { Mutable, Outcome, Plant, PlantStart } from "./plant.ts";
 
 /** Error allowed a step, as a share of the water at the cut-out and of a metre of drawdown. */
 const TOLERANCE = 1e-9;
@@ -59,52 +59,49 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   // Where the last search for a flow ended: the next begins there.
   let lastFlow = 0;
 
-  return {
-    get water() {
-      return at(0);
-    },
-    get pressure() {
-      return pressure;
-    },
-    get flow() {
-      return flow;
-    },
-    get depth() {
-      return system.staticLevel + at(1);
-    },
-    get elapsed() {
-      return elapsed;
-    },
-    get pumped() {
-      return at(2);
-    },
-    get refused() {
-      return refused;
-    },
-    get energy() {
-      return at(3);
-    },
-    get steps() {
-      return steps;
-    },
-    get memory() {
-      return at(1);
-    },
+  const now: Mutable<Plant> = {
+    water: at(0),
+    pressure: begin.pressure,
+    flow: 0,
+    elapsed: 0,
+    pumped: 0,
+    refused: 0,
+    energy: 0,
+    steps: 0,
+    memory: at(1),
+    depth: () => system.staticLevel + at(1),
     start(demand) {
       flow = flowIn(regimeAt(demand), state, demand);
+      now.flow = flow;
       return at(1) < trip;
     },
     stop() {
       flow = 0;
+      now.flow = 0;
     },
-    running,
-    resting,
+    running: (limit, demand) => shown(running(limit, demand)),
+    resting: (limit, demand, heldOff) => shown(resting(limit, demand, heldOff)),
     recoveryTime(depth) {
       const target = depth - system.staticLevel;
       if (at(1) <= target) return 0;
       return target > 0 ? recovering(inflow(at(1)), inflow(target)) : Infinity;
     },
   };
+  return now;
+
+  /** Shows outside how things stand after a stretch. */
+  function shown(outcome: Outcome): Outcome {
+    now.water = at(0);
+    now.pressure = pressure;
+    now.flow = flow;
+    now.elapsed = elapsed;
+    now.pumped = at(2);
+    now.refused = refused;
+    now.energy = at(3);
+    now.steps = steps;
+    now.memory = at(1);
+    return outcome;
+  }
 
   function running(limit: number, demand: number): Outcome {
     let left = limit;
