@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireList, requireObject } from "../numeric/index.ts";
+import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
 import { type GaugePressure, InputError, type Length } from "../units/index.ts";
 import type { Network } from "./network-parts.ts";
 import type { SolvedNetwork } from "./network-solution.ts";
@@ -81,6 +81,8 @@ export function gradeLine(input: GradeLineInput): readonly GradePoint[] {
     const result = solution.junctions[index];
     requireObject(`solution.junctions[${index}]`, result);
     if (result?.id !== id) throw new InputError("solution", solution, "the solution of this layout");
+    requireWithin(`solution.junctions[${index}].head`, result.head, -1e9, 1e9, "m");
+    requireWithin(`solution.junctions[${index}].pressure`, result.pressure, -1e13, 1e13, "Pa gauge");
     return {
       junction: id,
       distance: distance as Length,

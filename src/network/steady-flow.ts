@@ -170,6 +170,7 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
 
     if (start === undefined) {
       // A straight line from rest to the usual flow knows no direction: the first step finds it.
+      loss.fill(0); // the solver may have been used before
       for (let l = 0; l < links; l++) slope[l] = laws[l]!.usualSlope;
     } else {
       flow.set(start);
