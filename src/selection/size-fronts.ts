@@ -150,7 +150,7 @@ function compare(a: readonly number[], b: readonly number[]): number {
   return 0;
 }
 
-/** Every so manieth state, the cheapest and the dearest among them. */
+/** States picked evenly along the front, the cheapest and the dearest among them. */
 function thin(states: readonly State[]): State[] {
   const last = states.length - 1;
   return Array.from({ length: MOST_STATES }, (_, k) => states[Math.round((k * last) / (MOST_STATES - 1))]!);

@@ -79,7 +79,7 @@ test("a pump's head is level plus pump less loss, and no more than its regulatin
   expect(result.junctions[0]?.pressure).toBeCloseTo(4e5 * 0.9997, 3);
 });
 
-test("Newton's slopes are right: a looped layout with outlets balances within ten systems", () => {
+test("Newton's slopes are right: a looped layout with outlets balances within 25 linear systems", () => {
   fc.assert(
     fc.property(layouts({ loops: 5, pressureDependent: true }), (network) => {
       const runs = network.runs.filter(({ law }) => law !== "power");
