@@ -272,9 +272,9 @@ describe("a fitted curve", () => {
 });
 
 describe("efficiency and heat", () => {
-  const peaked = (best: number) =>
+  const peaked = (best: number, shares = [0, 0.5, 0.8, 1, 1.2, 1.5]) =>
     pumpCurve({
-      points: [0, 0.5, 0.8, 1, 1.2, 1.5].map((share_) => ({
+      points: shares.map((share_) => ({
         flow: (share_ * best) as VolumeFlow,
         head: (60 - 20 * share_ * share_) as Length,
         efficiency: (share_ === 0 ? 0 : 0.65 * (2 * share_ - share_ * share_)) as Ratio,
@@ -284,7 +284,8 @@ describe("efficiency and heat", () => {
   test("the best point is the vertex its points lie about", () => {
     fc.assert(
       fc.property(number(1e-4, 0.01), (best) => {
-        const found = bestEfficiencyPoint(peaked(best));
+        // No point lies at the top itself.
+        const found = bestEfficiencyPoint(peaked(best, [0, 0.5, 0.9, 1.3, 1.5]));
         expect(share(found?.flow ?? 0, best)).toBeLessThan(1e-9);
         expect(share(found?.efficiency ?? 0, 0.65)).toBeLessThan(1e-9);
       }),
