@@ -167,7 +167,7 @@ growth(
 const valve = { setPressure: psi(50), minimumFlow: gpm(1) };
 const BORE = 0.0168;
 const well = { ...system().well, freeArea: BORE };
-growth("a year of about 100 000 events, each worked through and kept", [
+growth("a year of 300 changes of use a day, every event worked through and kept", [
   ["level follows at once", { ...day, demand: pattern(300), system: system(), duration: 365 * DAY, keepEvents: 1e6 }],
   [
     "regulating valve",

@@ -65,7 +65,7 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
     pumpRunning: clock.on,
   });
   const lowLevel = (): void => {
-    tally.event(clock.time, "low level", plant.pressure, plant.depth());
+    tally.event(clock.time, "low level", plant);
     tally.stop(clock.time);
     clock.on = false;
     cycle.open = false;
@@ -79,7 +79,7 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
   const startPump = (use: number): void => {
     clock.on = true;
     tally.start(clock.time);
-    tally.event(clock.time, "pump starts", plant.pressure, plant.depth());
+    tally.event(clock.time, "pump starts", plant);
     if (!plant.start(use)) lowLevel();
     lookAtCurve();
   };
@@ -128,7 +128,7 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
             clock.on = false;
             plant.stop();
             tally.stop(clock.time);
-            tally.event(clock.time, "pump stops", plant.pressure, plant.depth());
+            tally.event(clock.time, "pump stops", plant);
             break;
           case "cut-in": {
             startPump(use);
@@ -154,13 +154,13 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
             break;
           case "tank empty":
             cycle.open = false;
-            tally.event(clock.time, "tank empty", plant.pressure, plant.depth());
+            tally.event(clock.time, "tank empty", plant);
             break;
           case "given up":
             state = "too many steps";
             break;
           case "ran dry":
-            tally.event(clock.time, "ran dry", plant.pressure, plant.depth());
+            tally.event(clock.time, "ran dry", plant);
             state = "ran dry";
             break;
         }

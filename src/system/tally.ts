@@ -4,6 +4,7 @@
  * @module
  */
 import type { Duration, GaugePressure, Length } from "../units/index.ts";
+import type { Plant } from "./plant.ts";
 
 /** What happened. */
 export type SystemEventKind = "pump starts" | "pump stops" | "low level" | "tank empty" | "ran dry";
@@ -63,14 +64,14 @@ export class Tally {
     return this.#day.most;
   }
 
-  event(time: number, kind: SystemEventKind, pressure: number, depth: number): void {
+  event(time: number, kind: SystemEventKind, plant: Pick<Plant, "pressure" | "depth">): void {
     this.eventCount++;
     if (this.full) return;
     this.events.push({
       time: time as Duration,
       kind,
-      pressure: pressure as GaugePressure,
-      depth: depth as Length,
+      pressure: plant.pressure as GaugePressure,
+      depth: plant.depth() as Length,
     });
   }
 
