@@ -23,6 +23,7 @@ manifest.exports = {
   ".": entry("index"),
   ...Object.fromEntries(modules.map((name) => [`./${name}`, entry(`${name}/index`)])),
   "./job.schema.json": "./src/plan/job.schema.json",
+  "./record.schema.json": "./src/plan/record.schema.json",
   "./package.json": "./package.json",
 };
 manifest.typesVersions = { "*": Object.fromEntries(modules.map((name) => [name, [`./dist/${name}/index.d.ts`]])) };

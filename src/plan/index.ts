@@ -39,6 +39,15 @@ export { JobError, type JobIssue } from "./job-error.ts";
 export type { Measure, MeasureKind, UnitSystem } from "./measure.ts";
 export { type Plan, planSystem } from "./plan-system.ts";
 export { readJob, readJobText } from "./read-job.ts";
+export { readRecord } from "./read-record.ts";
+export {
+  type AsBuiltInput,
+  type AsBuiltRecord,
+  asBuiltRecord,
+  type RecordedReading,
+  type RecordVerdict,
+} from "./record.ts";
+export { recordReport } from "./record-report.ts";
 export { type ReportOptions, reportOf } from "./report.ts";
 export { sampleJob } from "./sample-job.ts";
 export type {
