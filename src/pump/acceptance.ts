@@ -165,6 +165,7 @@ export interface OperatingBand {
  * @remarks
  * Operating points of the four curves of {@link acceptanceBand}; the least and the greatest flow bound the band. On a
  * flat system curve head tolerance decides, and a few per cent of head move the flow by many.
+ * Near the end of the curve the one with less flow ends first: where it runs out, the low edge is the other's.
  *
  * @param input - the guaranteed curve, the system and the tolerance
  * @returns the operating points at both edges and in the middle; an edge may be "cannot lift" or "runs out"
