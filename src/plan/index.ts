@@ -7,6 +7,7 @@
 export type { PipeChoiceState } from "./choose-pipes.ts";
 export { citationsOf } from "./citations.ts";
 export type { ExpectedReading } from "./commissioning.ts";
+export { type DiagnoseRecordInput, diagnoseRecord, type RecordDiagnosis } from "./diagnose-record.ts";
 export type { Basis, Finding, Severity, StageName } from "./finding.ts";
 export type {
   Job,
@@ -47,11 +48,13 @@ export {
   type RecordedReading,
   type RecordVerdict,
 } from "./record.ts";
+export type { UnusedReading, UsedReading } from "./record-readings.ts";
 export { recordReport } from "./record-report.ts";
 export { type ReportOptions, reportOf } from "./report.ts";
 export { sampleJob } from "./sample-job.ts";
 export type {
   CablePlan,
+  CandidateFault,
   CandidatePlan,
   ChosenPump,
   ControlsStage,

@@ -116,10 +116,10 @@ function readingIssues(readings: AsBuiltInput["readings"], sheet: readonly Expec
   });
 }
 
-function filledIn(
-  { code, reading, how, expected, low, high }: ExpectedReading,
-  readings: AsBuiltInput["readings"],
-): RecordedReading {
+function filledIn(row: ExpectedReading, readings: AsBuiltInput["readings"]): RecordedReading {
+  const { code, reading, how, expected } = row;
+  // A share of a pressure below the air's turns the band round.
+  const [low, high] = row.low.value <= row.high.value ? [row.low, row.high] : [row.high, row.low];
   // Own fields alone: a sheet may have a code that every object inherits.
   const value = Object.hasOwn(readings, code) ? (readings[code] ?? null) : null;
   // JSON has no negative zero.
