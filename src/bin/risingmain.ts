@@ -28,9 +28,12 @@ try {
     console.log(USAGE);
     process.exitCode = values.help === true ? 0 : 1;
   } else {
+    if (values.units !== undefined && values.units !== "us" && values.units !== "metric") {
+      throw new Error(`--units: expected us or metric, got ${values.units}`);
+    }
     const job = readJobText(readFileSync(file === "-" ? STDIN : file, "utf8"));
     const plan = planSystem(job);
-    const units = (values.units ?? job.reportUnits ?? "us") as UnitSystem;
+    const units: UnitSystem = values.units ?? job.reportUnits ?? "us";
     process.stdout.write(values.json === true ? `${JSON.stringify(plan, null, 2)}\n` : reportOf(plan, { units }));
   }
 } catch (error) {

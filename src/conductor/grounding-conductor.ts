@@ -87,8 +87,8 @@ export function groundingConductor(input: GroundingConductorInput): GroundingCon
   const base = tableArea("", byRating);
   // The ratio comes last: 8 to 6 AWG must not be rounded up by a product that is a hair too large.
   const area = (base * to) / from;
-  const largest = Math.max(base, to);
-  const needed = Math.min(area, largest) * (1 - 1e-12);
+  // It is never required to be larger than the conductors it goes with (250.122(A)).
+  const needed = Math.min(area, to) * (1 - 1e-12);
   const size = necChapter9Table8.find(({ circularMils }) => circularMils >= needed)?.size ?? byRating;
   return { size, byRating, area: (area * CIRCULAR_MIL) as Area, method: "nfpa-70" };
 }

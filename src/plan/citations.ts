@@ -8,10 +8,10 @@ import type { Plan } from "./plan-system.ts";
 import { readPlan } from "./read-plan.ts";
 
 /** Fields of plan data that hold a source id. */
-const ID_FIELDS = new Set(["method", "source", "basis"]);
+const ID_FIELDS: readonly string[] = ["method", "source", "basis"];
 
 /** What every plan is worked out with, whatever it holds: the equations behind the stages. */
-const ALWAYS: readonly string[] = ["iapws-sr6-08", "colebrook-1939"];
+const ALWAYS: readonly string[] = ["iapws-sr6-08", "colebrook-1939", "iso-9906"];
 
 /**
  * The bibliography of a plan: each source that a stage or a finding of it names.
@@ -40,7 +40,7 @@ export function citationsOf(plan: Plan): readonly Source[] {
 function collect(value: unknown, into: Set<string>, depth = 12): void {
   if (typeof value !== "object" || value === null || depth === 0) return;
   for (const [key, item] of Object.entries(value)) {
-    if (typeof item === "string" && ID_FIELDS.has(key)) into.add(item);
+    if (typeof item === "string" && ID_FIELDS.includes(key)) into.add(item);
     else collect(item, into, depth - 1);
   }
 }

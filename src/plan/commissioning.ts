@@ -4,7 +4,7 @@
  * @module
  */
 import { bucketTime } from "../field/index.ts";
-import { usGallons, type VolumeFlow } from "../units/index.ts";
+import type { Volume, VolumeFlow } from "../units/index.ts";
 import type { Measure, MeasureKind } from "./measure.ts";
 import type { PlanStages } from "./stages.ts";
 
@@ -24,8 +24,8 @@ export interface ExpectedReading {
   readonly high: Measure;
 }
 
-/** The bucket of the bucket test. */
-const BUCKET = usGallons(5);
+/** The bucket of the bucket test: five US gallons. */
+const BUCKET = 0.01892705892 as Volume;
 
 /**
  * How far a good reading may lie from the expected one, as a share: what gauges, stopwatches and pump curves leave

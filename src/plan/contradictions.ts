@@ -5,6 +5,7 @@
  */
 import { parseConductorSize } from "../conductor/index.ts";
 import { livestockDemand } from "../demand/index.ts";
+import { fullLoadCurrent } from "../motor/index.ts";
 import { findPipe } from "../pipe/index.ts";
 import { format, InputError, type Length } from "../units/index.ts";
 import type { Job, JobPumpPoint } from "./job.ts";
@@ -66,9 +67,20 @@ function wellIssues({ well, pump }: Job): JobIssue[] {
 }
 
 function pumpIssues({ pump, well }: Job): JobIssue[] {
-  return (pump?.candidates ?? []).flatMap(({ curve, diameter }, i) => {
+  return (pump?.candidates ?? []).flatMap(({ curve, diameter, motor }, i) => {
     const path = `pump.candidates[${i}]`;
     const issues = curveIssues(curve, `${path}.curve`);
+    const { power, voltage, phase, fullLoadCurrent: plate } = motor;
+    if (plate === undefined) {
+      issues.push(
+        ...refusal(`${path}.motor.fullLoadCurrent`, "nothing", () =>
+          fullLoadCurrent({ power, voltage, system: phase }),
+        ).map((issue) => ({
+          ...issue,
+          expected: `the current of the plate: the code's table has no such motor (${issue.expected})`,
+        })),
+      );
+    }
     if (!(diameter < well.casingInsideDiameter)) {
       issues.push({
         path: `${path}.diameter`,

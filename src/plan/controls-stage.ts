@@ -6,7 +6,7 @@
 import { checkReliefValve, pressureHeld, type RatedPart, type RegulatingValve } from "../control/index.ts";
 import { pressureOfHead } from "../head/index.ts";
 import type { PumpCurve } from "../pump/index.ts";
-import { type GaugePressure, type Length, type PressureDifference, psiDifference } from "../units/index.ts";
+import type { GaugePressure, Length } from "../units/index.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
@@ -15,8 +15,8 @@ import { flowAt, type Lift, pressureAtShutoff } from "./lift.ts";
 import type { ControlsStage, LayoutStage } from "./stages.ts";
 import { usesOf } from "./uses.ts";
 
-/** Usual difference of cut-out and cut-in: 20 psi, common practice; a little less is not worth a word. */
-const USUAL_DIFFERENTIAL = psiDifference(19.5);
+/** Usual difference of cut-out and cut-in: 20 psi, common practice; half a psi less is not worth a word; 19.5 psi in Pa. */
+const USUAL_DIFFERENTIAL = 134448;
 
 /** The job's valve in the words of the control module; its open loss is already in the lift. */
 export function valveOf({ controls }: Job): RegulatingValve | null {
@@ -43,11 +43,13 @@ export function controlsStage(lift: Lift, curve: PumpCurve | null): ControlsStag
     cutIn,
     cutOut,
     setPressure: valve?.setPressure ?? null,
+    minimumFlow: valve?.minimumFlow ?? null,
     held:
       valve === null || curve === null
         ? []
         : usesOf(job).map(({ name, flow }) => ({
             use: name,
+            flow,
             held: pressureHeld({
               valve,
               cutIn,
@@ -72,13 +74,13 @@ function ratedParts(lift: Lift, layout: LayoutStage): readonly RatedPart[] {
     ) as GaugePressure;
   return [
     ...(job.tank?.maximumPressure === undefined ? [] : [{ name: "tank", rating: job.tank.maximumPressure }]),
-    ...layout.runs.flatMap(({ name, from, to, pipe }) =>
-      pipe.pressureRating === null
+    ...layout.runs.flatMap(({ name, from, to, pressureRating }) =>
+      pressureRating === null
         ? []
         : [
             {
               name: `run ${name}`,
-              rating: atTank(pipe.pressureRating, Math.min(places.get(from) ?? 0, places.get(to) ?? 0) as Length),
+              rating: atTank(pressureRating, Math.min(places.get(from) ?? 0, places.get(to) ?? 0) as Length),
             },
           ],
     ),
@@ -196,7 +198,7 @@ function reliefFindings(lift: Lift, curve: PumpCurve, layout: LayoutStage): read
       message:
         "A stuck switch would let the pump put more on the weakest part than it is rated for, and no relief valve is fitted.",
       remedy:
-        "Fit a relief valve between the pump and the first shutoff, able to pass the pump's flow at its set pressure.",
+        "Fit a relief valve at the tank, after any regulating valve and with no shutoff between, able to pass the pump's flow at its set pressure.",
       basis: PRACTICE,
     });
   }
@@ -254,16 +256,16 @@ function reliefFindings(lift: Lift, curve: PumpCurve, layout: LayoutStage): read
   });
 }
 
-function heldFindings({ held, cutIn, cutOut }: ControlsStage): readonly Finding[] {
-  return held.flatMap(({ use, held: outcome }) => {
-    const base = { stage: "controls", subject: use } as const;
+function heldFindings({ held, minimumFlow, setPressure, cutIn, cutOut }: ControlsStage): readonly Finding[] {
+  // A valve set outside the switch's range has its own finding; what follows from it would only confuse.
+  if (setPressure === null || minimumFlow === null || setPressure <= cutIn || setPressure >= cutOut) return [];
+  return held.flatMap(({ use, flow, held: outcome }) => {
+    const base = { stage: "controls", subject: use, kind: "flow", value: flow } as const;
     if (outcome.state === "falls below cut-in") {
       return finding({
         ...base,
         code: "use-outruns-pump",
-        kind: "flow",
-        value: outcome.short,
-        limit: 0,
+        limit: flow - outcome.short,
         wrong: "above",
         severity: "fix",
         message: "The use takes more than the pump gives even at cut-in: the pressure goes on falling.",
@@ -271,20 +273,15 @@ function heldFindings({ held, cutIn, cutOut }: ControlsStage): readonly Finding[
         basis: { kind: "derived", locator: "operating point at cut-in" },
       });
     }
-    if (outcome.state === "switch opens") {
-      return finding({
-        ...base,
-        code: "use-below-valve-minimum",
-        kind: "pressureDifference",
-        value: (cutOut - cutIn) as PressureDifference,
-        limit: 0,
-        wrong: "above",
-        severity: "look",
-        message: "The use takes less than the valve's minimum flow: the pump starts and stops on the tank during it.",
-        remedy: "Nothing, if the tank gives a long enough run; else a larger tank.",
-        basis: { kind: "derived", locator: "flow used against the valve's minimum" },
-      });
-    }
-    return [];
+    return finding({
+      ...base,
+      code: "use-below-valve-minimum",
+      limit: minimumFlow,
+      wrong: "below",
+      severity: "look",
+      message: "The use takes less than the valve's minimum flow: the pump starts and stops on the tank during it.",
+      remedy: "Nothing, if the tank gives a long enough run; else a larger tank.",
+      basis: { kind: "given", locator: "minimum flow of the valve" },
+    });
   });
 }

@@ -38,6 +38,8 @@ export interface DayBasis {
   readonly tank: TankStage;
   readonly demand: DemandStage;
   readonly atmosphere: AbsolutePressure;
+  /** Depth to the water at the most flow. */
+  readonly lowestLevel: Length;
   /** Efficiency of the motor at full load. */
   readonly motorEfficiency: number;
 }
@@ -46,6 +48,8 @@ export interface DayBasis {
 export function dayStage(basis: DayBasis): DayStage | null {
   const { demand, curve } = basis;
   if (demand.daily === null || demand.daily.volume <= 0 || curve.shape !== "falling") return null;
+  // An intake out of the water has its own finding; there is no day to run.
+  if (basis.lift.setting <= basis.lift.staticLevel) return null;
   const run = simulate({ system: systemOf(basis), demand: pattern(basis), duration: days(1), keepEvents: 0 });
   const water = run.delivered + run.refused;
   return {
@@ -71,7 +75,11 @@ function systemOf({ lift, curve, tank, atmosphere, motorEfficiency }: DayBasis):
     pump: curve,
     motorEfficiency: motorEfficiency as never,
     // A flowing well stands above the ground: its head is part of the rise, so that the depth starts at nothing.
-    well: { staticLevel: Math.max(staticLevel, 0) as Length, law, intake: setting },
+    well: {
+      staticLevel: Math.max(staticLevel, 0) as Length,
+      law,
+      intake: (setting - Math.min(staticLevel, 0)) as Length,
+    },
     rise: (tankElevation(job) + Math.min(staticLevel, 0)) as Length,
     mainLoss: lossPoints(lift, curve),
     control: { kind: "switch", cutIn, cutOut, ...(valve === null ? {} : { valve }) },
@@ -109,7 +117,7 @@ function pattern({ demand, lift }: DayBasis): readonly DemandSegment[] {
 }
 
 /** The day against the motor's starts and the water asked for. */
-export function dayFindings({ motor, lift }: DayBasis, day: DayStage | null): readonly Finding[] {
+export function dayFindings({ motor, lift, lowestLevel }: DayBasis, day: DayStage | null): readonly Finding[] {
   if (day === null) return [];
   const given = lift.job.tank?.mostStartsPerDay;
   const published = motorStartLimit(motor.power);
@@ -134,9 +142,9 @@ export function dayFindings({ motor, lift }: DayBasis, day: DayStage | null): re
           code: "runs-dry",
           stage: "day",
           kind: "length",
-          value: lift.setting,
+          value: lowestLevel,
           limit: lift.setting,
-          wrong: "at or below",
+          wrong: "at or above",
           severity: "stop",
           message: "In a day of use the water falls to the intake and the pump runs dry.",
           remedy: "Set the pump deeper, use less at once, and fit a dry-run cut-off.",

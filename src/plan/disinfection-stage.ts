@@ -4,15 +4,15 @@
  * @module
  */
 import { bleachDose, treatedVolume } from "../disinfection/index.ts";
-import { type Duration, type Length, mgPerLitre, percent, type VolumeFlow } from "../units/index.ts";
+import type { Concentration, Duration, Length, Ratio, VolumeFlow } from "../units/index.ts";
 import type { Lift } from "./lift.ts";
 import type { DisinfectionStage, LayoutStage, TankStage } from "./stages.ts";
 import { boreSections } from "./well-stage.ts";
 
-/** Chlorine wanted where the job names none: common practice. */
-const USUAL_TARGET = mgPerLitre(100);
+/** Chlorine wanted where the job names none: 100 mg/L, common practice. */
+const USUAL_TARGET = 0.1 as Concentration;
 /** Strength of household bleach where the job names none: common practice. */
-const USUAL_STRENGTH = percent(6);
+const USUAL_STRENGTH = 0.06 as Ratio;
 
 /** Water to treat and bleach for it. */
 export function disinfectionStage(

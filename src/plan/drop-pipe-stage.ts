@@ -7,7 +7,7 @@ import { pressureOfHead } from "../head/index.ts";
 import { darcyWeisbachLoss, type PipeSize, pipeGradeProperties, pipeMass, wallRoughness } from "../pipe/index.ts";
 import type { Force, GaugePressure, Length, Mass, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
-import { drawdownAt, dropPipeFixings, hangingLoad } from "../well/index.ts";
+import { dropPipeFixings, hangingLoad } from "../well/index.ts";
 import { highestVelocity } from "./choose-pipes.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
@@ -41,8 +41,13 @@ function velocityIn(pipe: PipeSize, flow: VolumeFlow, { kinematicViscosity }: Wa
 }
 
 /** The drop pipe at the duty flow, with the pump against a closed valve, and hanging on the hoist. */
-export function dropPipeStage(lift: Lift, flow: VolumeFlow, pump: PumpWork["pump"]): DropPipeStage {
-  const { job, water, dropPipe, setting, law, staticLevel } = lift;
+export function dropPipeStage(
+  lift: Lift,
+  flow: VolumeFlow,
+  pump: PumpWork["pump"],
+  lowestLevel: Length,
+): DropPipeStage {
+  const { job, water, dropPipe, setting } = lift;
   const loss = runLoss(
     { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) },
     flow,
@@ -60,10 +65,7 @@ export function dropPipeStage(lift: Lift, flow: VolumeFlow, pump: PumpWork["pump
       : pressureOfHead({ head: pump.curve.greatestHead, density: water.density })) as GaugePressure,
     pressureRating: ratingAt(dropPipe, water.temperature),
     hangingLoad: pump?.candidate.mass === undefined ? null : pull(lift, pump.candidate.mass),
-    fixings: dropPipeFixings({
-      pumpSetting: setting,
-      pumpingLevel: Math.max(staticLevel + drawdownAt(law, flow), 0) as Length,
-    }),
+    fixings: dropPipeFixings({ pumpSetting: setting, pumpingLevel: Math.max(lowestLevel, 0) as Length }),
   };
 }
 
@@ -104,6 +106,20 @@ export function dropPipeFindings(job: Job, stage: DropPipeStage): readonly Findi
             source: pipe.source,
             locator: "pressure rating, at the temperature of the water",
           },
+        })),
+    ...(job.dropPipe?.checkValves === undefined
+      ? []
+      : finding({
+          code: "few-check-valves",
+          stage: "dropPipe",
+          kind: "count",
+          value: job.dropPipe.checkValves,
+          limit: stage.fixings.checkValves.length - 1,
+          wrong: "below",
+          severity: "look",
+          message: "Fewer check valves stand above the pump's own than practice has for the depth.",
+          remedy: "Fit them at the depths the plan lists, unless the code or the pump's sheet says otherwise.",
+          basis: PRACTICE,
         })),
     ...finding({
       code: "drop-pipe-velocity-high",

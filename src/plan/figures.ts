@@ -52,8 +52,8 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
         num("Air pressure at the site, absolute", "pressure", site.atmosphere),
         num("Water temperature", "temperature", site.water.temperature),
         num("Depth to water at rest", "length", well.staticLevel),
-        num("Drawdown at the flow wanted", "length", well.drawdown),
-        num("Depth to water while pumping", "length", well.pumpingLevel),
+        num("Drawdown at the duty flow", "length", well.drawdown),
+        num("Depth to water at the duty flow", "length", well.pumpingLevel),
         num("Specific capacity", "specificCapacity", well.specificCapacity),
         num("Water standing in the hole", "volume", well.standingWater),
       ],
@@ -71,13 +71,22 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
         num(`Depth of the intake (${by(pump.settingBy)})`, "length", pump.setting),
         num("Shallowest good intake", "length", pump.settingChecks.shallowest),
         num("Deepest good intake", "length", pump.settingChecks.deepest),
-        num("Water over the intake while pumping", "length", pump.settingChecks.submergence),
+        num("Lowest water, at the most flow", "length", pump.lowestLevel),
+        num("Water over the intake then", "length", pump.settingChecks.submergence),
         ...(pump.chosen === null
           ? []
           : [
               text("Pump", pump.chosen.name),
               ...(pump.chosen.atCutIn === null ? [] : [num("Flow at cut-in", "flow", pump.chosen.atCutIn.flow)]),
-              ...(pump.chosen.atCutOut === null ? [] : [num("Flow at cut-out", "flow", pump.chosen.atCutOut.flow)]),
+              ...(pump.chosen.atCutOut === null
+                ? []
+                : [
+                    num(
+                      controls.setPressure === null ? "Flow at cut-out" : "Flow at cut-out, valve open",
+                      "flow",
+                      pump.chosen.atCutOut.flow,
+                    ),
+                  ]),
               num(
                 "Pressure at the tank against a closed valve, water at its highest",
                 "pressure",
@@ -149,7 +158,7 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
           {
             title: "A day of use",
             figures: [
-              text("Pattern", `the day's water in ${day.draws} equal draws, the uses in turn`),
+              text("How the water is drawn", `the day's water in ${day.draws} equal draws, the uses in turn`),
               num("Starts of the pump", "startsPerDay", day.starts / DAY),
               num("Time it runs", "time", day.runTime),
               ...(day.shortestRun === null ? [] : [num("Its shortest run", "shortTime", day.shortestRun)]),
@@ -167,9 +176,9 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
               num("Full-load current", "current", power.fullLoadCurrent),
               num("Current as it starts", "current", power.lockedRotorCurrent),
               num("Conductors must carry", "current", power.conductorAmpacity),
-              num("Breaker, at most", "current", power.highestBreaker),
+              num("Breaker, at most (motor circuit, with overload protection)", "current", power.highestBreaker),
               text("Equipment grounding conductor, at least", power.groundingSize),
-              num("Power drawn at full load", "power", power.inputPower),
+              num("Power drawn at the full-load current", "power", power.inputPower),
               num("Voltage lost while running", "voltage", power.drop),
               num("as a share of the source", "ratio", power.dropShare),
               ...power.sources.map(({ name, runningVoltage }) =>
@@ -186,6 +195,7 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
         num("of it: in the pipes", "volume", disinfection.treated.pipes + disinfection.treated.dropPipe),
         num("of it: in the tank", "volume", disinfection.treated.tank),
         num("Bleach", "smallVolume", disinfection.dose.bleach),
+        text("Stand before flushing", "12 to 24 hours, or what the health department says (common practice)"),
         num("Time to pump that water out once, at the duty flow", "time", disinfection.flushTime),
       ],
     },

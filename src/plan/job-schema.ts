@@ -8,6 +8,7 @@ import * as v from "valibot";
 import { type FittingName, namedFittings } from "../fittings/index.ts";
 import { type Receptacle, receptacleRatings } from "../generator/index.ts";
 import {
+  format,
   type InputError,
   parseConcentration,
   parseCurrent,
@@ -23,6 +24,7 @@ import {
   parseVelocity,
   parseVoltage,
   parseVolume,
+  type UnitSymbols,
 } from "../units/index.ts";
 import type { Job } from "./job.ts";
 
@@ -31,6 +33,8 @@ export type QuantityForm = "text" | "si";
 
 /** Form number of the job document. */
 const JOB_VERSION = 1;
+/** Line breaks and other control characters, which would break a report. */
+const CONTROL = /\p{Cc}/u;
 /** More than any property has; a bound against runaway input. */
 const MOST_ITEMS = 500;
 
@@ -41,31 +45,36 @@ function quantity<Q extends number>(
   form: QuantityForm,
   parse: (text: string) => Q,
   sample: string,
-  unit: string,
+  unit: keyof UnitSymbols,
+  si: string,
 ): QuantitySchema<Q> {
   return (meaning, low, high) => {
-    const wanted = `from ${low} to ${high}${unit === "" ? "" : ` ${unit}`}`;
-    const within = v.check<number, string>((value) => value >= low && value <= high, `${meaning} ${wanted}`);
+    const inUnit = (value: number): string => format(value as never, unit);
+    const inSi = `${low} to ${high}${si === "" ? "" : ` ${si}`}`;
     if (form === "si") {
+      const wanted = `${meaning}, a number from ${inSi}`;
       return v.pipe(
-        v.number(`a number ${wanted}`),
-        v.finite(`a number ${wanted}`),
-        within,
+        v.number(wanted),
+        v.check((value) => value >= low && value <= high, wanted),
         v.description(meaning),
       ) as never;
     }
+    const wanted = `from ${inUnit(low)} to ${inUnit(high)} (${inSi})`;
+    // A limit typed in another unit may miss it by the rounding of the conversion.
+    const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
     return v.pipe(
       v.string(`${meaning}, as text such as "${sample}"`),
       v.description(`${meaning}, as text with its unit such as "${sample}"; ${wanted}`),
       v.rawTransform(({ dataset, addIssue, NEVER }) => {
         try {
-          return parse(dataset.value) as number;
+          const value: number = parse(dataset.value);
+          if (value >= low - slack && value <= high + slack) return Math.min(Math.max(value, low), high);
+          addIssue({ message: `${meaning} ${wanted}` });
         } catch (error) {
           addIssue({ message: `${meaning}: ${(error as InputError).expected}` });
-          return NEVER;
         }
+        return NEVER;
       }),
-      within,
     ) as never;
   };
 }
@@ -76,21 +85,21 @@ function quantity<Q extends number>(
  * @internal
  */
 export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
-  const length = quantity(form, parseLength, "240 ft", "m");
-  const diameter = quantity(form, parseLength, "6 in", "m");
-  const flow = quantity(form, parseFlow, "12 gpm", "m³/s");
-  const pressure = quantity(form, parsePressure, "50 psi", "Pa gauge");
-  const loss = quantity(form, parsePressureDifference, "3 psi", "Pa");
-  const temperature = quantity(form, parseTemperature, "52 °F", "K");
-  const volume = quantity(form, parseVolume, "80 gal", "m³");
-  const power = quantity(form, parsePower, "1 hp", "W");
-  const voltage = quantity(form, parseVoltage, "230 V", "V");
-  const current = quantity(form, parseCurrent, "9.8 A", "A");
-  const ratio = quantity(form, parseRatio, "60 %", "");
-  const mass = quantity(form, parseMass, "40 lb", "kg");
-  const duration = quantity(form, parseDuration, "30 min", "s");
-  const velocity = quantity(form, parseVelocity, "5 ft/s", "m/s");
-  const concentration = quantity(form, parseConcentration, "100 mg/L", "kg/m³");
+  const length = quantity(form, parseLength, "240 ft", "ft", "m");
+  const diameter = quantity(form, parseLength, "6 in", "in", "m");
+  const flow = quantity(form, parseFlow, "12 gpm", "gpm", "m³/s");
+  const pressure = quantity(form, parsePressure, "50 psi", "psi", "Pa gauge");
+  const loss = quantity(form, parsePressureDifference, "3 psi", "psi", "Pa");
+  const temperature = quantity(form, parseTemperature, "52 °F", "°F", "K");
+  const volume = quantity(form, parseVolume, "80 gal", "gal", "m³");
+  const power = quantity(form, parsePower, "1 hp", "hp", "W");
+  const voltage = quantity(form, parseVoltage, "230 V", "V", "V");
+  const current = quantity(form, parseCurrent, "9.8 A", "A", "A");
+  const ratio = quantity(form, parseRatio, "60 %", "%", "");
+  const mass = quantity(form, parseMass, "40 lb", "lb", "kg");
+  const duration = quantity(form, parseDuration, "30 min", "s", "s");
+  const velocity = quantity(form, parseVelocity, "5 ft/s", "ft/s", "m/s");
+  const concentration = quantity(form, parseConcentration, "100 mg/L", "mg/L", "kg/m³");
 
   const depth = (what: string) => length(what, 0, 2000);
   const elevation = (what: string) => length(what, -500, 500);
@@ -110,6 +119,7 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
       v.trim(),
       v.minLength(1, `${what}, not empty`),
       v.maxLength(80, `${what}, at most 80 letters`),
+      v.check((value) => !CONTROL.test(value), `${what}, on one line`),
       v.description(what),
     );
   const oneOf = <const T extends readonly string[]>(what: string, options: T) =>
@@ -280,7 +290,6 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
         object("a use", {
           name: name("name of the use"),
           outlets: list(name("outlet"), 1, "outlets open"),
-          duration: optional(duration("how long it lasts", 1, 31_557_600)),
         }),
         1,
         "uses",

@@ -267,8 +267,6 @@ export interface JobUse {
   readonly name: string;
   /** The outlets open. */
   readonly outlets: readonly string[];
-  /** How long it lasts. */
-  readonly duration?: Duration;
 }
 
 /** Daily demand. */
@@ -343,7 +341,7 @@ export interface JobSource {
 export interface JobCable {
   /** Where it runs. */
   readonly name: string;
-  /** One-way length. For "drop cable" of no length the pump setting is taken. */
+  /** One-way length; the depth of the pump where left out, as for the drop cable. */
   readonly length?: Length;
   /** Size, such as "10 AWG"; sized where left out. */
   readonly size?: string;

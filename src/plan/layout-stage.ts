@@ -16,11 +16,14 @@ import { ratingAt } from "./pipes.ts";
 import type { LayoutStage, RunPlan, UsePlan } from "./stages.ts";
 import { usesOf } from "./uses.ts";
 
-/** Pressure at the tank while water is used: the valve's, where there is one below cut-out; else the lowest, cut-in. */
+/**
+ * Pressure at the tank while water is used: the valve's; without a valve the lowest, cut-in, and likewise with one that is
+ * set at or above cut-out and so never holds.
+ */
 export function pressureWhileUsed({ controls }: Job): GaugePressure {
   const { cutIn, cutOut, regulatingValve } = controls;
-  if (regulatingValve === undefined) return cutIn;
-  return Math.min(Math.max(regulatingValve.setPressure, cutIn), cutOut) as GaugePressure;
+  if (regulatingValve === undefined || regulatingValve.setPressure >= cutOut) return cutIn;
+  return regulatingValve.setPressure;
 }
 
 /** The layout in every use. */

@@ -77,7 +77,9 @@ export function runFittings(
 /** What a pipe may see at a temperature; null where its standard gives no rating. */
 export function ratingAt(pipe: PipeSize, temperature: Temperature): GaugePressure | null {
   const rated = ratingAtTemperature({ pipe, temperature });
-  return "pressureRating" in rated ? rated.pressureRating : pipe.pressureRating;
+  // Too warm for its material at all: it may see no pressure, and the finding of its rating says so.
+  if (rated.state === "too warm") return 0 as GaugePressure;
+  return rated.state === "rated" ? rated.pressureRating : null;
 }
 
 /** Sizes that nearly every family has; one of them found leads to the rest. */

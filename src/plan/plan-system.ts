@@ -4,6 +4,7 @@
  * @module
  */
 import type { Caution } from "../sources/index.ts";
+import type { VolumeFlow } from "../units/index.ts";
 import { planCautions } from "./cautions.ts";
 import { commissioningSheet, type ExpectedReading } from "./commissioning.ts";
 import { controlsFindings, controlsStage } from "./controls-stage.ts";
@@ -48,8 +49,8 @@ const SEVERITIES: readonly Severity[] = ["stop", "fix", "look", "good"];
  *
  * @remarks
  * Each stage is the physical model of its module: Darcy–Weisbach in the pipes, the pump's own curve against lift,
- * drawdown and loss, the gas law in the tank, phasors in the cables. Nothing is taken from rules of thumb but the
- * limits that findings mark as common practice.
+ * drawdown and loss, the gas law in the tank, phasors in the cables. What practice alone says (the water kept
+ * over an intake, the shortest run, typical efficiencies where no plate gives them) is marked as such.
  *
  * @param job - the job in SI quantities; {@link readJob} reads one from a document
  * @returns the plan: stages, findings, commissioning sheet, cautions
@@ -83,7 +84,7 @@ export function planSystem(job: Job): Plan {
     dutyFlow: flow,
   });
   const curve = work.pump?.curve ?? null;
-  const dropPipe = dropPipeStage(work.lift, flow, work.pump);
+  const dropPipe = dropPipeStage(work.lift, flow, work.pump, work.stage.lowestLevel);
   const controls = controlsStage(work.lift, curve);
   const tank = tankStage(work.lift, curve, atmosphere);
   const power = work.pump === null ? null : powerStage(checked, work.pump.candidate, work.stage.setting);
@@ -97,7 +98,8 @@ export function planSystem(job: Job): Plan {
           tank,
           demand,
           atmosphere,
-          motorEfficiency: work.pump.candidate.motor.power / power.inputPower,
+          lowestLevel: work.stage.lowestLevel,
+          motorEfficiency: power.motorEfficiency,
         };
   const day = dayBasis === null ? null : dayStage(dayBasis);
   const disinfection = disinfectionStage(work.lift, layout, tank, flow);
@@ -116,7 +118,7 @@ export function planSystem(job: Job): Plan {
   };
   const findings = [
     ...demandFindings(checked, demand),
-    ...wellFindings(checked, well, flow),
+    ...wellFindings(checked, well, Math.max(flow, work.stage.chosen?.atCutIn?.flow ?? 0) as VolumeFlow),
     ...layoutFindings(checked, layout),
     ...pumpFindings(checked, work),
     ...dropPipeFindings(checked, dropPipe),

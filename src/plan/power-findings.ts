@@ -4,18 +4,21 @@
  * @module
  */
 import { type ConductorSize, conductorAmpacity, conductorGeometry, parseConductorSize } from "../conductor/index.ts";
-import type { GeneratorChecked, GeneratorMargin } from "../generator/index.ts";
+import { type GeneratorChecked, type GeneratorMargin, type Receptacle, receptacleRatings } from "../generator/index.ts";
 import { type Basis, type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job, JobMotor, JobPower } from "./job.ts";
 import type { MeasureKind } from "./measure.ts";
 import { USUAL_DROP, USUAL_WIRE } from "./power-stage.ts";
+import { phases } from "./pump-stage.ts";
 import type { PowerStage, SourcePlan } from "./stages.ts";
 
 /** A motor runs within 10 % of its rated voltage (`nema-mg-1`). */
 const VOLTAGE_TOLERANCE = 0.1;
 /** Most drop as a motor starts: 15 %, common practice. */
 const MOST_STARTING_DROP = 0.15;
+/** Below this share of its rated voltage a motor does not start: common practice, as for generators. */
+const LEAST_STARTING_SHARE = 0.65;
 
 /** Everything that stands against the circuit or a source, and what each generator has left. */
 export function powerFindings(job: Job, motor: JobMotor, stage: PowerStage): readonly Finding[] {
@@ -122,8 +125,8 @@ function sourceFindings(source: SourcePlan, motor: JobMotor): readonly Finding[]
       ...base,
       code: "wrong-phase",
       kind: "count",
-      value: source.phase === "three-phase" ? 3 : 1,
-      limit: motor.phase === "three-phase" ? 3 : 1,
+      value: phases(source.phase),
+      limit: phases(motor.phase),
       wrong: source.phase === "three-phase" ? "above" : "below",
       severity: "stop",
       message: "The source's phases are not the motor's.",
@@ -178,15 +181,36 @@ function sourceFindings(source: SourcePlan, motor: JobMotor): readonly Finding[]
       value: source.startingVoltage,
       limit: source.voltage * (1 - MOST_STARTING_DROP),
       wrong: "below",
-      severity: "look",
+      severity: source.startingVoltage < motor.voltage * LEAST_STARTING_SHARE ? "stop" : "look",
       message: "As it starts, the cables alone take more voltage than is usual.",
-      remedy: "Take thicker conductors if the motor starts slowly or trips.",
+      remedy: "Take thicker conductors: with too little voltage the motor does not start, and burns out trying.",
       basis: PRACTICE,
     }),
+    ...(source.generator !== null &&
+    "receptacle" in source.generator &&
+    source.generator.receptacle?.state === "voltage too high"
+      ? finding({
+          ...base,
+          code: "receptacle-voltage",
+          kind: "voltage",
+          value: source.voltage,
+          limit: receptacleVoltage(source.receptacle),
+          wrong: "above",
+          severity: "stop",
+          message: "The receptacle is not made for the source's voltage.",
+          remedy: "Use a receptacle and cord made for the voltage.",
+          basis: { kind: "published", source: "nema-wd-6" },
+        })
+      : []),
     ...(source.generator === null || !("margins" in source.generator)
       ? []
       : generatorFindings(source.name, source.generator)),
   ];
+}
+
+/** Highest voltage of a receptacle by its designation. */
+function receptacleVoltage(receptacle: Receptacle | null): number {
+  return receptacle === null ? 0 : receptacleRatings[receptacle].voltage;
 }
 
 interface MarginWords {
@@ -267,7 +291,7 @@ function generatorFindings(name: string, { margins, state, tightest }: Generator
       severity: "good",
       stage: "power",
       subject: name,
-      message: `The generator starts the pump and runs it. The tightest of its margins is the ${tightest.check}.`,
+      message: `The generator starts the pump and runs it. The tightest of its margins, in proportion to its limit, is the ${tightest.check}.`,
       value: { kind, value: tightest.value },
       limit: { kind, value: tightest.limit },
       basis: PRACTICE,

@@ -26,12 +26,13 @@ import {
   motorBranchCircuit,
   typicalMotor,
 } from "../motor/index.ts";
-import { type Current, type Length, type Power, percent, type Ratio, type Voltage } from "../units/index.ts";
+import { type Current, InputError, type Length, type Power, type Ratio, type Voltage } from "../units/index.ts";
 import type { Job, JobCable, JobMotor, JobPumpCandidate, JobSource } from "./job.ts";
+import { phases } from "./pump-stage.ts";
 import type { CablePlan, PowerStage, SourcePlan } from "./stages.ts";
 
 /** Most drop while running where the job names none: 5 % from source to motor, as the code recommends. */
-export const USUAL_DROP: Ratio = percent(5);
+export const USUAL_DROP: Ratio = 0.05 as Ratio;
 
 /** Insulation of usual wire, and terminals that nothing marks for more: the code takes 60 °C up to 100 A (`nfpa-70`, 110.14(C)). */
 export const USUAL_WIRE: Pick<ConductorAmpacityInput, "insulation" | "terminals" | "bundled"> = {
@@ -40,28 +41,32 @@ export const USUAL_WIRE: Pick<ConductorAmpacityInput, "insulation" | "terminals"
   bundled: 3,
 };
 
+/** A drop left over that is less than this is none: the thickest size is then the best there is. */
+const LEAST_DROP_SHARE = 1e-4;
+
 /** The motor as the circuit sees it. */
 interface MotorLoad {
   readonly current: Current;
   readonly powerFactor: Ratio;
+  readonly efficiency: Ratio;
   readonly lockedRotorCurrent: Current;
   readonly lockedRotorPowerFactor: Ratio;
-  readonly inputPower: Power;
 }
 
 /** Currents, cables and sources for the pump chosen; its setting is the length of a drop cable the job gives none for. */
 export function powerStage(job: Job, { motor }: JobPumpCandidate, setting: Length): PowerStage {
-  const [source] = job.power.sources;
+  const { sources, circuit } = job.power;
+  // Sized for a source the motor can run on; where there is none the findings say so.
+  const source = sources.find(({ phase }) => phase === motor.phase) ?? sources[0];
   if (source === undefined) throw new Error("a job without a source passed its schema");
   const load = loadOf(motor);
-  const table = fullLoadCurrent({ power: motor.power, voltage: motor.voltage, system: motor.phase }).current;
   const branch = motorBranchCircuit({
-    fullLoadCurrent: table,
+    fullLoadCurrent: tableCurrent(motor) ?? load.current,
     ...(motor.fullLoadCurrent === undefined ? {} : { nameplateCurrent: motor.fullLoadCurrent }),
     ...(motor.serviceFactor === undefined ? {} : { serviceFactor: motor.serviceFactor }),
   });
   const sizes = sizesOf(job, source, load, branch.conductorAmpacity, setting);
-  const segments = job.power.circuit.map((cable, i) => segmentOf(cable, sizes[i] as ConductorSize, setting));
+  const segments = circuit.map((cable, i) => segmentOf(cable, sizes[i] as ConductorSize, setting));
   const running = voltageDrop({
     system: source.phase,
     sourceVoltage: source.voltage,
@@ -70,29 +75,44 @@ export function powerStage(job: Job, { motor }: JobPumpCandidate, setting: Lengt
     segments,
     nominalVoltage: source.voltage,
   });
-  const drops =
-    running.state === "carried" ? running.segments.map(({ drop }) => drop) : segments.map(() => 0 as Voltage);
+  const carried = running.state === "carried";
+  const breaker = job.power.breaker ?? branch.protectionRating;
+  const cables = circuit.map((cable, i): CablePlan => {
+    const size = sizes[i] as ConductorSize;
+    return {
+      name: cable.name,
+      length: segments[i]?.length as Length,
+      size,
+      sizeBy: cable.size === undefined ? "plan" : "job",
+      material: cable.material ?? "copper",
+      groundingSize: groundingOf(cable.material, breaker, branch.conductorAmpacity, size),
+      drop: (carried ? running.segments[i]?.drop : 0) as Voltage,
+    };
+  });
   return {
     fullLoadCurrent: load.current,
     lockedRotorCurrent: load.lockedRotorCurrent,
     conductorAmpacity: branch.conductorAmpacity,
     highestBreaker: branch.protectionRating,
-    groundingSize: groundingOf(job, branch.protectionRating, branch.conductorAmpacity, sizes),
-    inputPower: load.inputPower,
-    cables: job.power.circuit.map(
-      (cable, i): CablePlan => ({
-        name: cable.name,
-        length: segments[i]?.length as Length,
-        size: sizes[i] as ConductorSize,
-        sizeBy: cable.size === undefined ? "plan" : "job",
-        material: cable.material ?? "copper",
-        drop: drops[i] as Voltage,
-      }),
-    ),
-    drop: running.state === "carried" ? running.drop : running.available,
-    dropShare: (running.state === "carried" ? running.share : 1) as Ratio,
-    sources: job.power.sources.map((each) => sourcePlan(each, motor, load, segments)),
+    groundingSize: cables.map(({ groundingSize }) => groundingSize).reduce(thicker),
+    inputPower: (motor.voltage * load.current * load.powerFactor * Math.sqrt(phases(motor.phase))) as Power,
+    motorEfficiency: load.efficiency,
+    cables,
+    drop: carried ? running.drop : running.available,
+    dropShare: (carried ? running.share : 1) as Ratio,
+    sources: sources.map((each) => sourcePlan(each, motor, load, segments)),
+    method: "nfpa-70",
   };
+}
+
+/** Full-load current of the code's table; null where it lists no such voltage or power. */
+function tableCurrent({ power, voltage, phase }: JobMotor): Current | null {
+  try {
+    return fullLoadCurrent({ power, voltage, system: phase }).current;
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return null;
+  }
 }
 
 /** What the plate says; the code's table and typical figures for the rest. */
@@ -101,14 +121,15 @@ function loadOf(motor: JobMotor): MotorLoad {
   const typical = typicalMotor({ power, system: phase });
   const codeLetter: CodeLetter = motor.codeLetter ?? typical.codeLetter;
   const letter = lockedRotorCurrent({ power, voltage, system: phase, codeLetter });
-  const efficiency = motor.efficiency ?? typical.efficiency;
+  const current = motor.fullLoadCurrent ?? tableCurrent(motor);
+  if (current === null) throw new Error("a motor beyond the table and without a plate current passed the job's checks");
   return {
-    current: motor.fullLoadCurrent ?? fullLoadCurrent({ power, voltage, system: phase }).current,
+    current,
     powerFactor: motor.powerFactor ?? typical.powerFactor,
+    efficiency: motor.efficiency ?? typical.efficiency,
     // The upper end of the letter's band, since a start that fails is found out at the well.
     lockedRotorCurrent: motor.lockedRotorCurrent ?? letter.high ?? letter.low,
     lockedRotorPowerFactor: typical.lockedRotorPowerFactor,
-    inputPower: (power / efficiency) as Power,
   };
 }
 
@@ -139,25 +160,37 @@ function sizesOf(
     current: load.current,
     powerFactor: load.powerFactor,
     nominalVoltage: source.voltage,
-    dropLimit: mostVoltageDrop,
   };
   const [first, second] = open;
   let chosen: readonly ConductorSize[];
   if (first !== undefined && second !== undefined && open.length === 2 && settled.length === 0) {
-    // Two runs in series, the usual case: each its own size.
+    // Two runs in series, the usual case: proven least metal.
     const run = (cable: JobCable) => ({
       length: lengthOf(cable, setting),
       choices: choicesFor(cable.material),
       ampacityNeeded,
     });
-    const least = leastMetal({ ...common, runs: [run(first), run(second)] });
-    const pair = least.state === "found" ? least.choices.map(({ size }) => size) : [thickest(first), thickest(second)];
-    chosen = pair.map(parseConductorSize);
+    const least = leastMetal({ ...common, dropLimit: mostVoltageDrop, runs: [run(first), run(second)] });
+    chosen = (least.state === "found" ? least.choices : [first, second].map(({ material }) => thickest(material))).map(
+      ({ size }) => parseConductorSize(size),
+    );
   } else {
-    const length = open.reduce((sum, cable) => sum + lengthOf(cable, setting), 0) as Length;
-    const material = open.some((cable) => cable.material === "aluminium") ? "aluminium" : "copper";
-    const { choice } = smallestConductor({ ...common, length, choices: choicesFor(material), ampacityNeeded, settled });
-    chosen = open.map(() => parseConductorSize(choice.size));
+    // Each takes the share of what drop is left that its length has of the lengths left open.
+    const spent = settled.length === 0 ? null : voltageDrop({ ...common, segments: settled });
+    const left = mostVoltageDrop - (spent === null ? 0 : spent.state === "carried" ? spent.share : mostVoltageDrop);
+    const total = open.reduce((sum, cable) => sum + lengthOf(cable, setting), 0);
+    chosen = open.map((cable) => {
+      const length = lengthOf(cable, setting);
+      const dropLimit = Math.max(left * (total > 0 ? length / total : 1), LEAST_DROP_SHARE) as Ratio;
+      const { choice } = smallestConductor({
+        ...common,
+        length,
+        choices: choicesFor(cable.material),
+        ampacityNeeded,
+        dropLimit,
+      });
+      return parseConductorSize(choice.size);
+    });
   }
   let next = 0;
   return given.map((size) => size ?? (chosen[next++] as ConductorSize));
@@ -167,24 +200,32 @@ function choicesFor(material: JobCable["material"] = "copper"): readonly Conduct
   return conductorChoices({ material, ...USUAL_WIRE });
 }
 
-function thickest({ material }: JobCable): string {
-  return choicesFor(material).at(-1)?.size ?? "4/0 AWG";
+function thickest(material: JobCable["material"]): ConductorChoice {
+  return choicesFor(material).at(-1) as ConductorChoice;
 }
 
-/** Least grounding conductor: by the breaker; where drop enlarged the conductors, enlarged in proportion. */
+function areaOf(size: string): number {
+  return conductorGeometry(parseConductorSize(size)).area;
+}
+
+function thicker(a: string, b: string): string {
+  return areaOf(b) > areaOf(a) ? b : a;
+}
+
+/**
+ * Least grounding conductor beside a cable: by the breaker; where drop enlarged the cable, enlarged in proportion; never
+ * larger than the cable itself.
+ */
 function groundingOf(
-  job: Job,
-  breaker: Current,
+  material: JobCable["material"] = "copper",
+  overcurrentRating: Current,
   ampacityNeeded: Current,
-  sizes: readonly ConductorSize[],
+  size: ConductorSize,
 ): ConductorSize {
-  const material = job.power.circuit[0]?.material ?? "copper";
-  const areaOf = (size: ConductorSize): number => conductorGeometry(size).area;
-  const used = sizes.reduce((most, size) => (areaOf(size) > areaOf(most) ? size : most));
-  const enough = choicesFor(material).find(({ ampacity = 0 }) => ampacity >= ampacityNeeded);
-  const from = parseConductorSize(enough?.size ?? used);
-  const enlarged = areaOf(used) > areaOf(from) ? { enlarged: { from, to: used } } : {};
-  return groundingConductor({ overcurrentRating: job.power.breaker ?? breaker, material, ...enlarged }).size;
+  const enough = choicesFor(material).find(({ ampacity = 0 }) => ampacity >= ampacityNeeded)?.size ?? size;
+  const enlarged = areaOf(size) > areaOf(enough) ? { enlarged: { from: parseConductorSize(enough), to: size } } : {};
+  const least = groundingConductor({ overcurrentRating, material, ...enlarged }).size;
+  return areaOf(least) > areaOf(size) ? size : least;
 }
 
 function sourcePlan(
@@ -214,6 +255,7 @@ function sourcePlan(
     kind: source.kind,
     phase: source.phase,
     voltage: source.voltage,
+    receptacle: source.receptacle ?? null,
     runningVoltage: running.state === "carried" ? running.loadVoltage : (0 as Voltage),
     startingVoltage: start.motorVoltage,
     generator:

@@ -4,17 +4,20 @@
  * @module
  */
 import { type PumpCurve, pumpDuty } from "../pump/index.ts";
-import type { Length } from "../units/index.ts";
+import type { Length, VolumeFlow } from "../units/index.ts";
 import type { SettingCheck } from "../well/index.ts";
 import { type Basis, type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
-import type { Job } from "./job.ts";
-import { greatestShaftPower, type PumpWork } from "./pump-stage.ts";
-import type { ChosenPump, PumpPoint, PumpStage } from "./stages.ts";
+import type { Job, JobPumpCandidate } from "./job.ts";
+import { measure } from "./measure.ts";
+import { greatestShaftPower, leastUsedFlow, type PumpWork } from "./pump-stage.ts";
+import type { ChosenPump, PumpStage } from "./stages.ts";
 
 /** The preferred region of a pump, as shares of the flow of best efficiency (`ansi-hi-9.6.3`, recalled). */
 const NEAR_BEST = 0.7;
 const UPTHRUST = 1.2;
+/** Room wanted between pump and casing on the diameter: half an inch, common practice. */
+const LEAST_CLEARANCE = 0.0127;
 
 /** Everything that stands against the pump or its setting. */
 export function pumpFindings(job: Job, { stage, pump, lift }: PumpWork): readonly Finding[] {
@@ -23,16 +26,16 @@ export function pumpFindings(job: Job, { stage, pump, lift }: PumpWork): readonl
     ...choiceFindings(job, stage),
     ...(stage.chosen === null || pump === null
       ? []
-      : [...chosenFindings(job, stage, pump.curve), ...motorFindings({ stage, pump, lift })]),
+      : [...chosenFindings(job, stage, pump.curve, pump.candidate), ...motorFindings({ stage, pump, lift })]),
   ];
 }
 
-function settingFindings({ well }: Job, { setting, settingChecks }: PumpStage): readonly Finding[] {
+function settingFindings({ well }: Job, { setting, settingChecks, casingServes }: PumpStage): readonly Finding[] {
   const { casingDepth = well.depth } = well;
   const missed = (
     code: string,
     check: SettingCheck | null,
-    severity: "stop" | "fix",
+    severity: "stop" | "fix" | "look",
     message: string,
     remedy: string,
     basis: Basis,
@@ -55,9 +58,15 @@ function settingFindings({ well }: Job, { setting, settingChecks }: PumpStage): 
     ...missed(
       "pump-below-casing",
       settingChecks.insideCasing,
-      "fix",
-      "The pump hangs out of the casing into the open hole, where sediment can reach and bury it.",
-      casingDepth < well.depth ? "Raise the pump into the casing, or line the hole." : "Raise the pump.",
+      casingServes ? "fix" : "look",
+      casingServes
+        ? "The pump hangs out of the casing into the open hole, where sediment can reach and bury it."
+        : "No depth inside the casing keeps water over the intake: the pump hangs in the open hole, where the wall can shed sediment.",
+      casingServes
+        ? casingDepth < well.depth
+          ? "Raise the pump into the casing, or line the hole."
+          : "Raise the pump."
+        : "Fit a flow sleeve and guides, keep well off the bottom, and look at the driller's log for caving rock.",
       PRACTICE,
     ),
     ...missed(
@@ -97,32 +106,35 @@ function settingFindings({ well }: Job, { setting, settingChecks }: PumpStage): 
 }
 
 function choiceFindings({ pump }: Job, { chosen, candidates, dutyFlow }: PumpStage): readonly Finding[] {
-  if (
-    pump?.candidates === undefined ||
-    (chosen !== null && candidates.some(({ name, suits }) => name === chosen.name && suits))
-  )
-    return [];
-  const most = Math.max(0, ...candidates.map(({ atCutIn }) => atCutIn?.flow ?? 0));
+  if (pump?.candidates === undefined || candidates.some(({ name, suits }) => suits && name === chosen?.name)) return [];
+  const [nearest] = candidates;
+  const [first] = nearest?.faults ?? [];
+  const why = nearest?.faults.map(({ reason }) => reason).join(", and ") ?? "";
   return [
     {
       code: "no-pump-suits",
       severity: "stop",
       stage: "pump",
-      subject: chosen?.name ?? "the pumps listed",
+      subject: nearest?.name ?? "the pumps listed",
       message:
         chosen === null
-          ? "None of the pumps listed does the job."
-          : `The pump does not do the job: it ${candidates[0]?.reasons.join(", ") ?? "falls short"}.`,
-      value: { kind: "flow", value: most },
-      limit: { kind: "flow", value: dutyFlow },
-      basis: { kind: "derived", locator: "operating point of each pump in this well" },
+          ? `None of the pumps listed does the job. The nearest ${why}.`
+          : `The pump does not do the job: it ${why}.`,
+      value: first?.value ?? measure("flow", 0),
+      limit: first?.limit ?? measure("flow", dutyFlow),
+      basis: { kind: "derived", locator: "operating point in this well" },
       remedy:
         "Look for a pump that gives the duty flow at the duty head with room to spare, or lower the switch setting.",
     },
   ];
 }
 
-function chosenFindings(job: Job, { chosen }: PumpStage, curve: PumpCurve): readonly Finding[] {
+function chosenFindings(
+  job: Job,
+  { chosen }: PumpStage,
+  curve: PumpCurve,
+  pump: JobPumpCandidate | undefined,
+): readonly Finding[] {
   if (chosen === null) return [];
   const { controls } = job;
   const { cooling } = chosen;
@@ -154,7 +166,19 @@ function chosenFindings(job: Job, { chosen }: PumpStage, curve: PumpCurve): read
           remedy: "Fit a flow sleeve over the motor, no wider than the plan says.",
           basis: PRACTICE,
         })),
-    ...bestEfficiencyFindings(base, chosen, curve),
+    ...finding({
+      ...base,
+      code: "tight-in-casing",
+      kind: "diameter",
+      value: job.well.casingInsideDiameter - (pump?.diameter ?? 0),
+      limit: LEAST_CLEARANCE,
+      wrong: "below",
+      severity: "look",
+      message: "The pump fits the casing tightly: a bend, a weld or scale can catch it on the way down.",
+      remedy: "Run a gauge of the pump's size down the casing first, or take a slimmer pump.",
+      basis: PRACTICE,
+    }),
+    ...bestEfficiencyFindings(base, job, chosen, curve),
   ];
 }
 
@@ -181,14 +205,14 @@ function motorFindings({ pump, lift, stage }: PumpWork): readonly Finding[] {
 /** Where the pump works against its best flow: the least it runs long at, and the most. */
 function bestEfficiencyFindings(
   base: { readonly stage: "pump"; readonly subject: string },
-  { atCutIn, atCutOut }: ChosenPump,
+  job: Job,
+  chosen: ChosenPump,
   curve: PumpCurve,
 ): readonly Finding[] {
   const basis: Basis = { kind: "published", source: "ansi-hi-9.6.3", locator: "preferred region, recalled" };
-  const share = (point: PumpPoint | null): number | null =>
-    point === null ? null : pumpDuty({ curve, flow: point.flow }).bestFraction;
-  const least = share(atCutOut);
-  const most = share(atCutIn);
+  const share = (flow: VolumeFlow): number | null => pumpDuty({ curve, flow }).bestFraction;
+  const least = share(Math.min(leastUsedFlow(job, chosen), curve.runoutFlow) as VolumeFlow);
+  const most = chosen.atCutIn === null ? null : share(chosen.atCutIn.flow);
   return [
     ...(least === null
       ? []
@@ -200,7 +224,8 @@ function bestEfficiencyFindings(
           limit: NEAR_BEST,
           wrong: "below",
           severity: "look",
-          message: "At cut-out the pump works well left of its best flow: it wastes power there.",
+          message:
+            "At the least flow it runs long at, the pump works well left of its best flow: it wastes power there.",
           remedy: "A pump of a smaller flow class may cost less to run.",
           basis,
         })),

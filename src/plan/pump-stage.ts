@@ -14,11 +14,12 @@ import {
   pumpHeadAt,
 } from "../pump/index.ts";
 import type { GaugePressure, Length, Power, VolumeFlow } from "../units/index.ts";
-import { motorCooling, pumpSetting } from "../well/index.ts";
+import { drawdownAt, motorCooling, type PumpSetting, pumpSetting } from "../well/index.ts";
 import type { Job, JobPumpCandidate } from "./job.ts";
 import { pressureWhileUsed } from "./layout-stage.ts";
 import { flowAt, headTaken, type Lift, pressureAtShutoff, pumpAt } from "./lift.ts";
-import type { CandidatePlan, ChosenPump, PumpPoint, PumpStage } from "./stages.ts";
+import { type MeasureKind, measure } from "./measure.ts";
+import type { CandidateFault, CandidatePlan, ChosenPump, PumpPoint, PumpStage } from "./stages.ts";
 import { usesOf } from "./uses.ts";
 
 /** What the pump stage is worked out from. */
@@ -57,6 +58,8 @@ export function pumpStage(basis: PumpBasis): PumpWork {
       setting: setting.depth,
       settingBy: job.pump?.setting === undefined ? "plan" : "job",
       settingChecks: setting.checks,
+      casingServes: setting.casingServes,
+      lowestLevel: setting.lowestLevel,
       candidates: tried.map(({ plan }) => plan),
       chosen: best === undefined ? null : chosenPump(lift, best.candidate, best.curve, best.plan),
     },
@@ -70,29 +73,45 @@ export function dutyPressure(job: Job): GaugePressure {
   return job.controls.regulatingValve === undefined ? job.controls.cutOut : pressureWhileUsed(job);
 }
 
-/** The setting at the deepest water the pump makes. */
-function settingOf({ job, law }: PumpBasis, flow: VolumeFlow, candidate: JobPumpCandidate | undefined) {
+/** A depth for the intake, and how it does. */
+interface Setting {
+  readonly depth: Length;
+  readonly checks: PumpSetting;
+  /** Whether some depth inside the casing would do; where none does, the open hole below it is the right place. */
+  readonly casingServes: boolean;
+  /** The lowest water the depth was chosen for. */
+  readonly lowestLevel: Length;
+}
+
+/** The setting for the lowest water, that of a flow. */
+function settingOf({ job, law }: PumpBasis, flow: VolumeFlow, candidate: JobPumpCandidate | undefined): Setting {
   const { well } = job;
   const { length, lengthBelowIntake = length === undefined ? USUAL_LENGTH_BELOW_INTAKE : length / 2 } = candidate ?? {};
+  // Water cannot fall below the bottom; a law carried beyond its test may say it does.
+  const lowestLevel = Math.min(well.staticLevel + drawdownAt(law, flow), well.depth) as Length;
   const input = {
     lengthBelowIntake: lengthBelowIntake as Length,
     wellDepth: well.depth,
     casingDepth: well.casingDepth ?? well.depth,
     ...(well.screenTop === undefined ? {} : { screenTop: well.screenTop }),
-    pumpingLevel: (well.staticLevel + flow * (law.aquiferLoss + law.wellLoss * flow)) as Length,
+    pumpingLevel: lowestLevel,
   };
+  // Any depth will do to ask for the good ones.
+  const inCasing = pumpSetting({ ...input, pumpSetting: well.depth });
+  const casingServes = inCasing.shallowest <= inCasing.deepest;
   const given = job.pump?.setting;
-  if (given !== undefined) return { depth: given, checks: pumpSetting({ ...input, pumpSetting: given }) };
-  // Any depth will do to ask for the good ones. Where none is good the deepest that keeps the pump safe is taken.
-  const { shallowest, deepest } = pumpSetting({ ...input, pumpSetting: well.depth });
+  if (given !== undefined)
+    return { depth: given, checks: pumpSetting({ ...input, pumpSetting: given }), casingServes, lowestLevel };
+  const inHole = pumpSetting({ ...input, casingDepth: well.depth, pumpSetting: well.depth });
+  const { shallowest, deepest } = casingServes ? inCasing : inHole;
   const depth = Math.max(Math.min(shallowest + DRY_SEASON_RESERVE, deepest), 0) as Length;
-  return { depth, checks: pumpSetting({ ...input, pumpSetting: depth }) };
+  return { depth, checks: pumpSetting({ ...input, pumpSetting: depth }), casingServes, lowestLevel };
 }
 
 interface Tried {
   readonly candidate: JobPumpCandidate;
   readonly curve: PumpCurve;
-  readonly setting: ReturnType<typeof settingOf>;
+  readonly setting: Setting;
   readonly plan: CandidatePlan;
   /** Shaft power per flow at the pressure held: what ranks pumps that all do the job. */
   readonly powerPerFlow: number;
@@ -111,29 +130,45 @@ function tryCandidate(basis: PumpBasis, candidate: JobPumpCandidate): Tried {
   const held = pressureWhileUsed(job);
   const flowHeld = flowAt(lift, curve, held);
 
-  const reasons: string[] = [];
-  if (pumpAt(lift, curve, cutIn).state === "runs out") reasons.push("runs out past the end of its curve at cut-in");
-  if (atCutOut === null) reasons.push("cannot reach the cut-out pressure");
-  if (flowHeld < dutyFlow)
-    reasons.push(
-      regulatingValve === undefined
-        ? "gives less than the largest use at cut-in"
-        : "gives less than the largest use at the pressure the valve holds",
-    );
+  const faults: CandidateFault[] = [];
+  const fault = (reason: string, kind: MeasureKind, value: number, limit: number): void => {
+    faults.push({ reason, value: measure(kind, value), limit: measure(kind, limit) });
+  };
+  if (pumpAt(lift, curve, cutIn).state === "runs out") {
+    fault("runs out past the end of its curve at cut-in", "flow", flowAt(lift, curve, cutIn), curve.runoutFlow);
+  }
+  if (atCutOut === null) fault("cannot reach the cut-out pressure", "pressure", pressureAtShutoff(lift, curve), cutOut);
+  if (flowHeld < dutyFlow) {
+    const where = regulatingValve === undefined ? "at cut-in" : "at the pressure the valve holds";
+    fault(`gives less than the largest use ${where}`, "flow", flowHeld, dutyFlow);
+  }
+  const { motor } = candidate;
   const most = greatestShaftPower(lift, curve, Math.max(atCutIn?.flow ?? 0, 0));
-  if (most !== null && most > candidate.motor.power * (candidate.motor.serviceFactor ?? 1))
-    reasons.push("loads its motor above the plate");
-  if (!job.power.sources.some(({ phase }) => phase === candidate.motor.phase))
-    reasons.push("its motor's phase is not that of any source");
+  const plate = motor.power * (motor.serviceFactor ?? 1);
+  if (most !== null && most > plate) fault("loads its motor above the plate", "motorPower", most, plate);
+  if (!job.power.sources.some(({ phase }) => phase === motor.phase)) {
+    const [source] = job.power.sources;
+    fault(
+      "has a motor of other phases than any source",
+      "count",
+      phases(motor.phase),
+      phases(source?.phase ?? motor.phase),
+    );
+  }
   const point = pointAt(lift, curve, held);
   return {
     candidate,
     curve,
     setting,
-    plan: { name: candidate.name, suits: reasons.length === 0, reasons, atCutIn, atCutOut },
+    plan: { name: candidate.name, suits: faults.length === 0, faults, atCutIn, atCutOut },
     powerPerFlow:
       point === null ? Number.POSITIVE_INFINITY : (point.shaftPower ?? point.head * point.flow) / point.flow,
   };
+}
+
+/** Phases as a number. */
+export function phases(phase: "single-phase" | "three-phase"): number {
+  return phase === "three-phase" ? 3 : 1;
 }
 
 /** The pump at a pressure at the tank; null where it delivers nothing there. */
@@ -192,9 +227,16 @@ function flowBand(lift: Lift, curve: PumpCurve): ChosenPump["flowBand"] {
   return least === null || most === null ? null : { low: least, high: most };
 }
 
-/** The least flow the pump runs long at: behind a valve the smallest use it holds, else its flow at cut-out. */
-function leastLongFlow(job: Job, { atCutIn, atCutOut }: CandidatePlan): VolumeFlow {
-  const { regulatingValve } = job.controls;
-  if (regulatingValve === undefined) return (atCutOut ?? atCutIn)?.flow ?? (0 as VolumeFlow);
-  return Math.max(regulatingValve.minimumFlow, Math.min(...usesOf(job).map(({ flow }) => flow))) as VolumeFlow;
+/**
+ * The least flow the pump runs minutes at: behind a valve its minimum flow, at which every refill above the set pressure
+ * and every trickle runs; else the flow at cut-out.
+ */
+function leastLongFlow({ controls }: Job, { atCutIn, atCutOut }: CandidatePlan): VolumeFlow {
+  return controls.regulatingValve?.minimumFlow ?? (atCutOut ?? atCutIn)?.flow ?? (0 as VolumeFlow);
+}
+
+/** The least flow of a use while the valve holds; without a valve the flow at cut-out. */
+export function leastUsedFlow(job: Job, { atCutIn, atCutOut }: ChosenPump): VolumeFlow {
+  if (job.controls.regulatingValve === undefined) return (atCutOut ?? atCutIn)?.flow ?? (0 as VolumeFlow);
+  return Math.min(...usesOf(job).map(({ flow }) => flow)) as VolumeFlow;
 }

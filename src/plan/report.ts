@@ -62,7 +62,7 @@ function written(plan: Plan, show: Show): string {
     candidates(plan, show),
     cables(plan, show),
     generators(plan, show),
-    `## Commissioning sheet\n\nRead these in order when it runs. A reading outside its band means the plan or the work is wrong: find out which before leaving.\n\n${table(
+    `## Commissioning sheet\n\nTake these readings in order, the first two with the pump off. A reading outside its band means the plan or the work is wrong: find out which before leaving.\n\n${table(
       ["reading", "how", "expected", "passes", "read"],
       plan.commissioning.map(({ reading, how, expected, low, high }) => [
         reading,
@@ -93,10 +93,13 @@ function answer({ stages, findings }: Plan, show: Show): string {
       ? `**Do not build it like this: ${count(grave, "thing")} must change first.**`
       : toFix > 0
         ? `**It will run; ${count(toFix, "thing")} should change.**`
-        : "**It will run as planned.**";
+        : pump.chosen === null
+          ? "**Buy a pump for the duty below.**"
+          : "**It will run as planned.**";
   const duty = `${show({ kind: "flow", value: pump.dutyFlow })} at ${show({ kind: "length", value: pump.duty.totalDynamicHead })} of head`;
+  const unchecked = pump.chosen === null ? " Without a pump, power, controls and relief are not checked." : "";
   return [
-    verdict,
+    `${verdict}${unchecked}`,
     "",
     `- Pump: ${pump.chosen === null ? `one that gives ${duty}` : `${pump.chosen.name} (wanted: ${duty})`}, intake at ${show({ kind: "length", value: pump.setting })}.`,
     `- Drop pipe: ${show({ kind: "length", value: dropPipe.length })} of ${dropPipe.pipe.name}.`,
@@ -105,7 +108,7 @@ function answer({ stages, findings }: Plan, show: Show): string {
     ...(power === null
       ? []
       : [
-          `- Cables: ${power.cables.map(({ name, size, material, length }) => `${size} ${material}, ${show({ kind: "length", value: length })} (${name})`).join("; ")}. Breaker at most ${show({ kind: "current", value: power.highestBreaker })}.`,
+          `- Cables: ${power.cables.map(({ name, size, material, length }) => `${size} ${material}, ${show({ kind: "length", value: length })} (${name})`).join("; ")}. Motor circuit, with overload protection: breaker at most ${show({ kind: "current", value: power.highestBreaker })}.`,
         ]),
     `- Disinfection: ${show({ kind: "smallVolume", value: disinfection.dose.bleach })} of bleach.`,
   ].join("\n");
@@ -177,11 +180,11 @@ function candidates({ stages }: Plan, show: Show): string {
     point === null ? "none" : show({ kind: "flow", value: point.flow });
   return `## Pumps tried\n\n${table(
     ["pump", "at cut-in", "at cut-out", "does the job"],
-    tried.map(({ name, atCutIn, atCutOut, suits, reasons }) => [
+    tried.map(({ name, atCutIn, atCutOut, suits, faults }) => [
       name,
       flow(atCutIn),
       flow(atCutOut),
-      suits ? "yes" : `no: ${reasons.join("; ")}`,
+      suits ? "yes" : `no: ${faults.map(({ reason }) => reason).join("; ")}`,
     ]),
   )}`;
 }
@@ -190,11 +193,12 @@ function cables({ stages }: Plan, show: Show): string {
   const { power } = stages;
   if (power === null) return "";
   return `## Cables\n\n${table(
-    ["cable", "length", "size", "voltage lost"],
-    power.cables.map(({ name, length, size, material, drop }) => [
+    ["cable", "length", "size", "grounding, at least", "voltage lost"],
+    power.cables.map(({ name, length, size, material, groundingSize, drop }) => [
       name,
       show({ kind: "length", value: length }),
       `${size} ${material}`,
+      groundingSize,
       show({ kind: "voltage", value: drop }),
     ]),
   )}`;

@@ -18,7 +18,7 @@ export const sampleJob: unknown = {
     depth: "180 ft",
     staticLevel: "40 ft",
     yield: "12 gpm",
-    test: [{ flow: "10 gpm", pumpingLevel: "70 ft" }],
+    test: [{ flow: "12 gpm", pumpingLevel: "76 ft" }],
   },
   pump: {
     candidates: [
@@ -26,9 +26,9 @@ export const sampleJob: unknown = {
         name: "half-horse, 8 stages",
         curve: [
           { flow: "0 gpm", head: "250 ft", efficiency: "0 %" },
-          { flow: "4 gpm", head: "238 ft", efficiency: "42 %" },
-          { flow: "8 gpm", head: "196 ft", efficiency: "58 %" },
-          { flow: "12 gpm", head: "118 ft", efficiency: "48 %" },
+          { flow: "4 gpm", head: "238 ft", efficiency: "40 %" },
+          { flow: "8 gpm", head: "196 ft", efficiency: "57 %" },
+          { flow: "12 gpm", head: "118 ft", efficiency: "54 %" },
         ],
         diameter: "3.8 in",
         motor: { power: "0.5 hp", voltage: "230 V", phase: "single-phase", serviceFactor: "1.6", codeLetter: "K" },

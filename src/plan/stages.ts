@@ -6,7 +6,7 @@
 import type { PressureHeld } from "../control/index.ts";
 import type { DailyDemand } from "../demand/index.ts";
 import type { BleachDose, TreatedVolume } from "../disinfection/index.ts";
-import type { GeneratorChecked, GeneratorMisfit } from "../generator/index.ts";
+import type { GeneratorChecked, GeneratorMisfit, Receptacle } from "../generator/index.ts";
 import type { TotalDynamicHead } from "../head/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
 import type { TankDrawdown, WorstDemand } from "../tank/index.ts";
@@ -29,6 +29,7 @@ import type {
 import type { Water } from "../water/index.ts";
 import type { DrawdownLaw, Fixings, MotorCooling, PumpSetting } from "../well/index.ts";
 import type { PipeChoiceState } from "./choose-pipes.ts";
+import type { Measure } from "./measure.ts";
 
 /** The place: its water and its air. */
 export interface SiteStage {
@@ -148,14 +149,24 @@ export interface PumpPoint {
   readonly shaftPower: Power | null;
 }
 
+/** Why a pump does not do the job. */
+export interface CandidateFault {
+  /** In words, after "it": "cannot reach the cut-out pressure". */
+  readonly reason: string;
+  /** What it gives or asks. */
+  readonly value: Measure;
+  /** What was wanted or allowed. */
+  readonly limit: Measure;
+}
+
 /** A pump of the job's list, tried. */
 export interface CandidatePlan {
   /** Its name. */
   readonly name: string;
   /** Whether it does the job. */
   readonly suits: boolean;
-  /** Why not, or what stands against it; empty where nothing does. */
-  readonly reasons: readonly string[];
+  /** Why not; empty where nothing stands against it. */
+  readonly faults: readonly CandidateFault[];
   /** Flow at cut-in; null where it delivers none. */
   readonly atCutIn: PumpPoint | null;
   /** Flow at cut-out; null where it delivers none. */
@@ -198,6 +209,10 @@ export interface PumpStage {
   readonly settingBy: "job" | "plan";
   /** The setting against casing, screen, bottom and water. */
   readonly settingChecks: PumpSetting;
+  /** Whether some depth inside the casing keeps the intake covered; where none does the pump hangs in the open hole. */
+  readonly casingServes: boolean;
+  /** Depth to the water at the most flow: what the setting was chosen for. */
+  readonly lowestLevel: Length;
   /** The pumps tried, best first. */
   readonly candidates: readonly CandidatePlan[];
   /** The one to take; null where the list has none or none was given: buy by the duty. */
@@ -230,6 +245,8 @@ export interface DropPipeStage {
 export interface HeldPlan {
   /** The use. */
   readonly use: string;
+  /** Flow of it. */
+  readonly flow: VolumeFlow;
   /** What happens. */
   readonly held: PressureHeld;
 }
@@ -242,6 +259,8 @@ export interface ControlsStage {
   readonly cutOut: GaugePressure;
   /** Pressure the regulating valve holds; null where there is none. */
   readonly setPressure: GaugePressure | null;
+  /** Flow the valve always lets pass; null where there is none. */
+  readonly minimumFlow: VolumeFlow | null;
   /** What happens in each use, with a valve and a pump; empty otherwise. */
   readonly held: readonly HeldPlan[];
   /** Pressure a relief valve opens at; null where there is none. */
@@ -304,6 +323,8 @@ export interface CablePlan {
   readonly sizeBy: "job" | "plan";
   /** Copper or aluminium. */
   readonly material: "copper" | "aluminium";
+  /** Least equipment grounding conductor beside it. */
+  readonly groundingSize: string;
   /** Volts lost in it at the running current. */
   readonly drop: Voltage;
 }
@@ -318,6 +339,8 @@ export interface SourcePlan {
   readonly phase: "single-phase" | "three-phase";
   /** Voltage at its terminals. */
   readonly voltage: Voltage;
+  /** Generator: the receptacle the pump is fed from; null where none was named. */
+  readonly receptacle: Receptacle | null;
   /** Voltage at the motor while running; 0 where the circuit cannot carry it. */
   readonly runningVoltage: Voltage;
   /** Voltage at the motor as it starts, the circuit's drop alone taken off. */
@@ -336,10 +359,14 @@ export interface PowerStage {
   readonly conductorAmpacity: Current;
   /** Highest standard breaker the code permits. */
   readonly highestBreaker: Current;
-  /** Least equipment grounding conductor. */
+  /** Least equipment grounding conductor, the thickest that any of the cables asks for. */
   readonly groundingSize: string;
-  /** Power drawn at full load. */
+  /** Power drawn at the full-load current. */
   readonly inputPower: Power;
+  /** Efficiency of the motor, from its plate or typical. */
+  readonly motorEfficiency: Ratio;
+  /** The code that the currents, ratings and sizes follow. */
+  readonly method: "nfpa-70";
   /** The cables. */
   readonly cables: readonly CablePlan[];
   /** Volts lost from source to motor while running. */

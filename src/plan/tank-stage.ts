@@ -16,16 +16,7 @@ import {
   type WorstDemand,
   worstDemandOnCurve,
 } from "../tank/index.ts";
-import {
-  type AbsolutePressure,
-  type Duration,
-  type GaugePressure,
-  litres,
-  minutes,
-  type Power,
-  type Volume,
-  type VolumeFlow,
-} from "../units/index.ts";
+import type { AbsolutePressure, Duration, GaugePressure, Power, Volume, VolumeFlow } from "../units/index.ts";
 import { valveOf } from "./controls-stage.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
@@ -34,9 +25,9 @@ import { flowAt, type Lift } from "./lift.ts";
 import type { TankStage } from "./stages.ts";
 
 /** Shortest run where the job asks for none: one minute, common practice. */
-const USUAL_RUN_TIME = minutes(1);
+const USUAL_RUN_TIME = 60 as Duration;
 /** Tank where there is neither a tank nor a pump to size one for. */
-const SMALL_TANK = litres(75);
+const SMALL_TANK = 0.075 as Volume;
 
 /** The tank of the job, or the one its pump needs. */
 export function tankStage(lift: Lift, curve: PumpCurve | null, atmosphere: AbsolutePressure): TankStage {
@@ -194,7 +185,7 @@ function prechargeFindings(
         code: "precharge-high",
         limit: drawdown.recommendedPrecharge,
         wrong: "above",
-        severity: precharge >= cutIn ? "fix" : "look",
+        severity: drawdown.usable <= 0 ? "stop" : precharge >= cutIn ? "fix" : "look",
         message:
           precharge >= cutIn
             ? "The precharge is at or above cut-in: the tank is empty before the pump starts, and the pressure drops at once."

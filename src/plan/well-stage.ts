@@ -71,9 +71,22 @@ export function wellFindings({ well }: Job, stage: WellStage, flow: VolumeFlow):
       limit: tested,
       wrong: "above",
       severity: "look",
-      message: "The flow wanted is more than the well was tested at: the drawdown is carried beyond what was measured.",
+      message: "The pump takes more than the well was tested at: the drawdown is carried beyond what was measured.",
       remedy: "Test the well at the flow wanted, or keep the setting deep and a dry-run cut-off fitted.",
       basis: { kind: "given", locator: "pumping test" },
+    }),
+    ...finding({
+      code: "pump-above-yield",
+      stage: "well",
+      kind: "flow",
+      value: flow,
+      limit: well.yield,
+      wrong: "above",
+      severity: "look",
+      message:
+        "While it fills the tank the pump takes more than the well gives: in a long draw the water goes on falling.",
+      remedy: "Fit a dry-run cut-off, and a valve or a smaller pump if draws are long.",
+      basis: { kind: "given", locator: "yield of the well" },
     }),
     ...(stage.lawBasis === "largest step alone"
       ? finding({

@@ -32,7 +32,8 @@ const GENERATOR = "power.sources.0";
 const LIMITS: readonly (readonly [code: string, crossed: Changes, kept: Changes])[] = [
   ["well-gives-less-than-the-day", { "well.yield": "1 gpm" }, { "well.yield": "2 gpm" }],
   ["use-above-yield", { "well.yield": "14.9 gpm" }, { "well.yield": "15.1 gpm" }],
-  ["flow-beyond-test", { "well.test.0.flow": "14.9 gpm" }, { "well.test.0.flow": "15.1 gpm" }],
+  ["flow-beyond-test", { "well.test.0.flow": "19 gpm" }, {}],
+  ["pump-above-yield", { "well.yield": "19 gpm" }, {}],
   [
     "water-falls-to-bottom",
     { "well.test.0": { flow: "5 gpm", pumpingLevel: "200 ft" } },
@@ -82,9 +83,10 @@ const LIMITS: readonly (readonly [code: string, crossed: Changes, kept: Changes]
   ["little-water-over-intake", { "pump.setting": "138 ft" }, { "pump.setting": "150 ft" }],
   ["no-pump-suits", { "pump.candidates": [(RANCH as { pump: { candidates: unknown[] } }).pump.candidates[0]] }, ONLY_B],
   ["cannot-reach-cut-out", { ...ONLY_B, "controls.cutOut": "160 psi" }, { ...ONLY_B, "controls.cutOut": "130 psi" }],
-  ["motor-cooling", {}, { "well.casingInsideDiameter": "4.3 in" }],
+  ["motor-cooling", {}, NO_VALVE],
+  ["tight-in-casing", { "well.casingInsideDiameter": "4.3 in" }, { "well.casingInsideDiameter": "4.5 in" }],
   ["motor-overloaded", { ...ONLY_B, "pump.candidates.0.motor.serviceFactor": "1" }, ONLY_B],
-  ["far-left-of-best", { ...ONLY_B, "controls.cutOut": "112 psi" }, ONLY_B],
+  ["far-left-of-best", ONLY_B, { ...ONLY_B, ...NO_VALVE }],
   [
     "upthrust",
     { ...ONLY_B, "controls.cutIn": "15 psi", "controls.cutOut": "40 psi", ...NO_VALVE, "tank.precharge": "13 psi" },
@@ -92,6 +94,7 @@ const LIMITS: readonly (readonly [code: string, crossed: Changes, kept: Changes]
   ],
   ["drop-pipe-rating-exceeded", { "dropPipe.pipe": "1-1/2 in PE SIDR 15" }, {}],
   ["drop-pipe-velocity-high", { "dropPipe.pipe": "1 in PVC SCH 80" }, {}],
+  ["few-check-valves", { "dropPipe.checkValves": 0 }, {}],
   ["no-dry-run-cut-off", { "controls.dryRunCutOff": false }, {}],
   [
     "valve-set-below-cut-in",
@@ -156,6 +159,7 @@ const LIMITS: readonly (readonly [code: string, crossed: Changes, kept: Changes]
   ["generator-running-power", { [`${GENERATOR}.runningPower`]: "2,800 W" }, {}],
   ["generator-running-current", { [`${GENERATOR}.runningPower`]: "3,400 W" }, {}],
   ["generator-starts-and-runs", {}, { [`${GENERATOR}.runningPower`]: "2,800 W" }],
+  ["receptacle-voltage", { [`${GENERATOR}.receptacle`]: "5-20" }, {}],
   [
     "receptacle-current",
     { [`${GENERATOR}.receptacle`]: "L6-20", "pump.candidates.1.motor.fullLoadCurrent": "16.5 A" },
