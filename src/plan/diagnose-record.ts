@@ -87,6 +87,12 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   const { job } = input;
   const { name, stages } = planSystem(job);
   if (record.name !== name) throw new InputError("record.name", record.name, `the record of the job "${name}"`);
+  const throttled = stages.controls.setPressure !== null;
+  for (const [i, reading] of further.entries()) {
+    requireObject(`further[${i}]`, reading);
+    if (throttled && reading.kind === "fill time")
+      throw new InputError(`further[${i}].kind`, reading.kind, "another kind: behind a valve the filling is throttled");
+  }
   const { used, leftOut, yard } = sortReadings({ job, stages, record });
   const without = (reason: string): RecordDiagnosis => ({
     state: "cannot be diagnosed",
@@ -99,5 +105,8 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   const plant = yard === null ? sound : { ...sound, yard };
   const readings = [...used.map(({ code: _, ...reading }): DiagnosisReading => reading), ...further];
   if (readings.length === 0) return without("The record holds no reading that the diagnosis takes.");
-  return { state: "diagnosed", diagnosis: diagnose({ plant, readings }), plant, used, leftOut };
+  const diagnosis = diagnose({ plant, readings });
+  // A reading that could not be used must not be asked for.
+  const next = throttled && diagnosis.next?.kind === "fill time" ? null : diagnosis.next;
+  return { state: "diagnosed", diagnosis: { ...diagnosis, next }, plant, used, leftOut };
 }

@@ -211,7 +211,7 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
       test: list(
         object("a step of the test", {
           flow: flow("flow of the test", 1e-6, 1),
-          pumpingLevel: depth("depth to the water while pumping"),
+          pumpingLevel: length("depth to the water while pumping", -100, 2000),
         }),
         1,
         "pumping test",
