@@ -11,7 +11,7 @@ import type { Job } from "./job.ts";
 import { planSystem } from "./plan-system.ts";
 import { checkedRecord } from "./read-record.ts";
 import type { AsBuiltRecord } from "./record.ts";
-import { sortReadings, type UnusedReading, type UsedReading } from "./record-readings.ts";
+import { sortReadings, type UnusedReading, type UsedReading, valveHolds } from "./record-readings.ts";
 
 /** A job, its record, and what was read since. */
 export interface DiagnoseRecordInput {
@@ -51,13 +51,13 @@ export type RecordDiagnosis =
  *
  * @remarks
  * The plan is made again from the job; pump curve, well, switch, tank, water and motor pass to {@link field.diagnose} unchanged.
- * The loss from pump to tank is the plan's at the flow at cut-in. Assumed: a band of the sheet is two standard uncertainties
- * either way; the flow and the level were read with the gauge at the planned cut-in; the source that was read fed the pump all
- * the while, and lost as large a share on its way as the plan says; behind a valve the use of least flow shows what it holds,
- * without one the outlets were read with the gauge at cut-in. A pressure read at an outlet becomes the flow it would take, open
- * as wide as planned. Volumes drawn, and the filling of a tank behind a valve, are left out. The sheet has one point of the
- * pump's curve: worn pump, clogged main and leak then look alike, and the answer says "cannot tell" and which reading to take;
- * give it as `further`.
+ * The loss from pump to tank is the plan's at the flow at cut-in. Assumed: the narrower side of a band is two standard
+ * uncertainties; flow and pumping level were read with the gauge at the planned cut-in; the source that was read fed the pump
+ * all the while and lost as large a share on its way as the plan says; behind a valve the use of least flow shows what it holds;
+ * without one the tank stood anywhere between cut-in and cut-out while an outlet was read. A pressure read at an outlet becomes
+ * the flow it would take, open as wide as planned. A current below full load says nothing and is left out; so are volumes drawn,
+ * and the filling of a tank behind a valve. The sheet has one point of the pump's curve: worn pump, clogged main and leak then
+ * look alike, and the answer says "cannot tell" and which reading to take; give it as `further`.
  *
  * @param input - job, record and further readings
  * @returns the diagnosis with the readings used and left out, or why there is none
@@ -87,7 +87,7 @@ export function diagnoseRecord(input: DiagnoseRecordInput): RecordDiagnosis {
   const { job } = input;
   const { name, stages } = planSystem(job);
   if (record.name !== name) throw new InputError("record.name", record.name, `the record of the job "${name}"`);
-  const throttled = stages.controls.setPressure !== null;
+  const throttled = valveHolds(stages);
   for (const [i, reading] of further.entries()) {
     requireObject(`further[${i}]`, reading);
     if (throttled && reading.kind === "fill time")

@@ -9,6 +9,7 @@ import type { AbsolutePressure, Length, Voltage, VolumeFlow } from "../units/ind
 import type { Job } from "./job.ts";
 import { tankElevation } from "./layout-solve.ts";
 import { headTaken, type Lift } from "./lift.ts";
+import { valveHolds } from "./record-readings.ts";
 import type { PlanStages } from "./stages.ts";
 
 /** Least head the diagnosis takes for a line, m; a line of no length has less. */
@@ -48,6 +49,6 @@ export function diagnosisPlantOf(job: Job, stages: PlanStages): DiagnosisPlant |
     voltage: source.voltage as Voltage,
     current: power.fullLoadCurrent,
     threePhase: candidate.motor.phase === "three-phase",
-    ...(controls.setPressure === null ? {} : { regulatedPressure: controls.setPressure }),
+    ...(controls.setPressure !== null && valveHolds(stages) ? { regulatedPressure: controls.setPressure } : {}),
   };
 }

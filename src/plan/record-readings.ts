@@ -48,10 +48,11 @@ const SAME: Readonly<Record<string, ReadingKind>> = {
   "pumping-level": "pumping level",
   "cut-in": "cut-in",
   "cut-out": "cut-out",
-  "running-current": "current",
 };
-/** The band is taken as two standard uncertainties on either side: about 95 % (`jcgm-100`, 6.3.3). */
-const BAND_IN_UNCERTAINTIES = 4;
+/** The narrower side of a band is taken as two standard uncertainties: about 95 % (`jcgm-100`, 6.3.3). */
+const SIDE_IN_UNCERTAINTIES = 2;
+/** Standard uncertainty of what lies anywhere between two ends, as a share of their distance: 1/√12 (`jcgm-100`, 4.3.7). */
+const ANYWHERE = 1 / Math.sqrt(12);
 /** Standard uncertainty of a reading whose band has no width, as a share of it or at least this, SI. */
 const LEAST_UNCERTAINTY = 1e-3;
 
@@ -79,9 +80,10 @@ export function sortReadings({ job, stages, record }: ReadingsBasis): SortedRead
   const planned = record.readings.find(({ code }) => code === "flow-at-cut-in")?.expected.value;
   if (bucket !== undefined && planned !== undefined && !taken.has("flow-at-cut-in"))
     used.push(flowOfBucket(bucket, planned));
-  // Behind a valve the filling is throttled, which the diagnosis knows nothing of.
   const fill = taken.get("tank-fill");
-  if (fill !== undefined && stages.controls.setPressure === null) take(fill, "fill time");
+  if (fill !== undefined && !valveHolds(stages)) take(fill, "fill time");
+  const current = taken.get("running-current");
+  if (current !== undefined && current.measured > current.expected.value) take(current, "current");
   const held = leastUse(stages)
     .map((name) => taken.get(`held-${name}`))
     .find((reading) => reading !== undefined);
@@ -103,8 +105,13 @@ export function sortReadings({ job, stages, record }: ReadingsBasis): SortedRead
   };
 }
 
+/** Whether a valve holds a pressure below cut-out: it then throttles the filling too, which the diagnosis does not know. */
+export function valveHolds({ controls }: PlanStages): boolean {
+  return controls.setPressure !== null && controls.setPressure < controls.cutOut;
+}
+
 function uncertaintyOf({ low, high, expected }: RecordedReading): number {
-  const u = (high.value - low.value) / BAND_IN_UNCERTAINTIES;
+  const u = Math.min(high.value - expected.value, expected.value - low.value) / SIDE_IN_UNCERTAINTIES;
   return u > 0 ? u : Math.max(LEAST_UNCERTAINTY * Math.abs(expected.value), LEAST_UNCERTAINTY);
 }
 
@@ -186,13 +193,15 @@ function farFlow(
   };
 }
 
-/** Pressure at the tank while an outlet was read: behind a valve as read; without one the gauge stands at cut-in. */
+/** Pressure at the tank while an outlet was read: behind a valve as read; without one anywhere the switch lets it be. */
 function heldDuring(
   use: string,
-  { controls }: PlanStages,
+  stages: PlanStages,
   taken: ReadonlyMap<string, Taken>,
 ): { readonly planned: number; readonly measured: number; readonly uncertainty: number } | null {
-  if (controls.setPressure === null) return { planned: controls.cutIn, measured: controls.cutIn, uncertainty: 0 };
+  const { cutIn, cutOut } = stages.controls;
+  if (!valveHolds(stages))
+    return { planned: cutIn, measured: (cutIn + cutOut) / 2, uncertainty: (cutOut - cutIn) * ANYWHERE };
   const reading = taken.get(`held-${use}`);
   return reading === undefined
     ? null
@@ -204,12 +213,13 @@ function headUncertainty(pressure: number, density: Density): number {
 }
 
 /** Why a reading that was taken is not used. */
-function reasonLeftOut(code: string, { controls }: PlanStages): string {
+function reasonLeftOut(code: string, stages: PlanStages): string {
   if (code === "bucket-time") return "The same test as the flow at cut-in.";
-  if (code === "tank-fill" && controls.setPressure !== null)
+  if (code === "tank-fill" && valveHolds(stages))
     return "The valve throttles the filling, which the diagnosis does not reckon with.";
   if (code === "tank-draw")
     return "The diagnosis has no reading of its kind; precharge and switch points say the same.";
+  if (code === "running-current") return "A pump lightly loaded draws less than its plate: only more would tell.";
   if (code.startsWith("held-")) return "The use of least flow speaks for the valve.";
   if (code.startsWith("running-voltage-")) return "Another source speaks for the voltage.";
   if (code.startsWith("outlet-"))
