@@ -23,7 +23,7 @@ export interface RegulatingValve {
   readonly droopFlow?: VolumeFlow;
   /** Pressure lost in the valve wide open, at `openLossFlow`; 0 if left out. Grows as the square of the flow. 0 to 100 MPa. */
   readonly openLoss?: PressureDifference;
-  /** The flow that `openLoss` is given at; needed with it. Above 0 to 100 m³/s. */
+  /** The flow that `openLoss` is given at; needed with it. 1e-9 to 100 m³/s. */
   readonly openLossFlow?: VolumeFlow;
   /** Most gauge pressure its inlet may see. 0 to 100 MPa. */
   readonly maximumInlet?: GaugePressure;
@@ -213,7 +213,8 @@ export function requireRegulatingValve(valve: RegulatingValve): void {
   }
   if (openLoss !== undefined) {
     requireWithin("valve.openLoss", openLoss, 0, 1e8, "Pa");
-    if (openLoss > 0) requirePositive("valve.openLossFlow", openLossFlow, 100, "m³/s");
+    // The loss goes with the square of the flow over this one: near nothing it would overflow.
+    if (openLoss > 0) requireWithin("valve.openLossFlow", openLossFlow, 1e-9, 100, "m³/s");
   }
   if (maximumInlet !== undefined) requireWithin("valve.maximumInlet", maximumInlet, 0, 1e8, "Pa gauge");
 }

@@ -263,11 +263,13 @@ export function leastCostSizes(input: LeastCostSizesInput): LeastCostSizes {
     });
   }
   const place = new Map(choices.map(({ run }, c) => [run, c]));
+  // Of the water only what was looked at: the rest of what a caller hands in is not the library's to pass on.
+  const { density, kinematicViscosity } = network.water;
   return {
     state: "found",
     cost: found.cost,
     runs: report.sort((a, b) => place.get(a.run)! - place.get(b.run)!),
-    network: { ...network, runs },
+    network: { ...network, water: { density, kinematicViscosity }, runs },
     tightest: {
       junction: network.junctions[order[tightest.i]!]!.id,
       scenario: scenarios[tightest.s]!.name,

@@ -116,6 +116,8 @@ export function airOverWaterSize(input: AirOverWaterSizeInput): Volume {
   requireSwitch(cutIn, cutOut);
   requireWithin("atmosphere", atmosphere, 1e4, 2e5, "Pa absolute");
   requireWithin("seal", seal, 0, 1e4, "m³");
+  // A differential of no size asks for a tank of no bound.
+  requireWithin("cutOut - cutIn", cutOut - cutIn, 1, 1e8, "Pa");
   return (usable * ((cutOut + atmosphere) / (cutOut - cutIn)) + seal) as Volume;
 }
 

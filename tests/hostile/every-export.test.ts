@@ -150,7 +150,8 @@ function recordExamples(): void {
     for (const [, block = ""] of text.matchAll(/^ \* ```ts\n([\s\S]*?)^ \* ```/gm)) {
       const code = block.replace(/^ \* ?/gm, "").replace(/import[\s\S]*?from "[^"]+";/g, "");
       try {
-        new Function(...Object.keys(scope), transformSync(code, { loader: "ts" }).code)(...Object.values(scope));
+        // In a block, so that an example may use a name for itself that some other module exports.
+        new Function(...Object.keys(scope), `{${transformSync(code, { loader: "ts" }).code}}`)(...Object.values(scope));
       } catch {
         // Examples that show a throw have recorded their call by now.
       }
