@@ -1,7 +1,7 @@
 // @ts-check
 import { readFileSync } from "node:fs";
-import katex from "katex";
 import markdownItKatex from "@vscode/markdown-it-katex";
+import katex from "katex";
 
 /** Equations that do not parse must fail the build; the Markdown plugin would print them in red and go on. */
 let badEquations = 0;
@@ -42,10 +42,26 @@ export default {
   searchInDocuments: true,
   treatWarningsAsErrors: true,
   treatValidationWarningsAsErrors: true,
-  blockTags: ["@param", "@returns", "@throws", "@remarks", "@example", "@module", "@source", "@defaultValue", "@see", "@typeParam", "@deprecated"],
+  blockTags: [
+    "@param",
+    "@returns",
+    "@throws",
+    "@remarks",
+    "@example",
+    "@module",
+    "@source",
+    "@defaultValue",
+    "@see",
+    "@typeParam",
+    "@deprecated",
+  ],
   validation: { notExported: true, invalidLink: true, invalidPath: true, notDocumented: true },
   requiredToBeDocumented: ["Module", "Variable", "Function", "Class", "Interface", "Property", "Method", "TypeAlias"],
   markdownItLoader: (/** @type {any} */ parser) => {
-    parser.use(/** @type {any} */ (markdownItKatex).default ?? markdownItKatex, { katex: strictKatex, output: "mathml", strict: "error" });
+    parser.use(/** @type {any} */ (markdownItKatex).default ?? markdownItKatex, {
+      katex: strictKatex,
+      output: "mathml",
+      strict: "error",
+    });
   },
 };

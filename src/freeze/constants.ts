@@ -4,10 +4,8 @@
  * @module
  */
 
-/** A Btu (IT) a pound and Fahrenheit degree, J/(kg·K): exact by definition. */
+/** A Btu (IT) a pound and Fahrenheit degree, J/(kg·K): exact by definition; the specific heat of water as the methods take it. */
 export const BTU_PER_POUND_DEGREE = 4186.8;
-/** Specific heat of water as the methods take it, 1 Btu/(lb·°F), J/(kg·K). */
-export const WATER_HEAT: number = BTU_PER_POUND_DEGREE;
 /** Latent heat of fusion as the methods take it, 144 Btu/lb = 144 / 1.8 × 4186.8 J/kg; 0.4 % over today's 333.6 kJ/kg. */
 export const LATENT_HEAT: number = 334_944;
 /** Density of water as the methods take it, 62.4 lb/ft³, kg/m³. */

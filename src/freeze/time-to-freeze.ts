@@ -6,7 +6,7 @@
 import { requireObject, requireWithin } from "../numeric/index.ts";
 import type { Caution } from "../sources/index.ts";
 import type { Duration, Energy, Length, Temperature, ThermalConductivity, Velocity } from "../units/index.ts";
-import { FREEZING, ICE_CONDUCTIVITY, LATENT_HEAT, WATER_DENSITY, WATER_HEAT } from "./constants.ts";
+import { BTU_PER_POUND_DEGREE, FREEZING, ICE_CONDUCTIVITY, LATENT_HEAT, WATER_DENSITY } from "./constants.ts";
 import { windFilm } from "./wind-film.ts";
 
 /** A pipe full of still water in cold air. */
@@ -116,14 +116,14 @@ export function timeToFreeze(input: TimeToFreezeInput): TimeToFreeze {
   const film = wind === undefined ? 0 : 1 / (Math.PI * D3 * windFilm(wind, D3));
   const resistance = Math.log(D3 / D2) / (2 * Math.PI * k) + film;
   const mass = WATER_DENSITY * (Math.PI / 4) * D1 * D1;
-  const toFreezing = mass * WATER_HEAT * resistance * Math.log((water - air) / (FREEZING - air));
+  const toFreezing = mass * BTU_PER_POUND_DEGREE * resistance * Math.log((water - air) / (FREEZING - air));
   const inIce = 1 / (4 * Math.PI * ICE_CONDUCTIVITY);
   const freezing = (mass * LATENT_HEAT * (resistance + inIce)) / (FREEZING - air);
   return {
     state: "freezes",
     toFreezing: toFreezing as Duration,
     toSolid: (toFreezing + freezing) as Duration,
-    coolingHeat: (mass * WATER_HEAT * (water - FREEZING)) as Energy,
+    coolingHeat: (mass * BTU_PER_POUND_DEGREE * (water - FREEZING)) as Energy,
     freezingHeat: (mass * LATENT_HEAT) as Energy,
     method: "ashrae-fundamentals",
     cautions: CAUTIONS,

@@ -46,6 +46,7 @@ export {
   type GreatestVelocity,
   type LeastPressure,
   type Scenario,
+  type ScenarioResult,
   type ScenarioResults,
   type SolveScenariosInput,
   solveScenarios,

@@ -49,10 +49,18 @@ export interface GreatestVelocity {
   readonly scenario: string;
 }
 
+/** What one use came to. */
+export interface ScenarioResult {
+  /** What the use is called. */
+  readonly name: string;
+  /** The layout solved in it. */
+  readonly result: NetworkResult;
+}
+
 /** What came of the scenarios. */
 export interface ScenarioResults {
   /** One result for each scenario, in their order. */
-  readonly results: readonly { readonly name: string; readonly result: NetworkResult }[];
+  readonly results: readonly ScenarioResult[];
   /** Least pressure of each outlet that was open in a solved scenario. */
   readonly leastPressures: readonly LeastPressure[];
   /** Greatest speed in each run with a bore. */

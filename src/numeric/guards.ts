@@ -42,8 +42,8 @@ export function requireOneOf(parameter: string, value: unknown, choices: readonl
 
 /** Refuses what is not a plain object, so that a caller's `undefined` gives an `InputError` and not a `TypeError`. */
 export function requireObject(parameter: string, value: unknown): void {
-  // A function passes as an object does: none of its fields is what a formula asks for.
-  if (Object(value) !== value || Array.isArray(value)) {
+  // A function or a list passes as an object does: none of its fields is what a formula asks for.
+  if (Object(value) !== value) {
     refuse(parameter, value, "an object");
   }
 }

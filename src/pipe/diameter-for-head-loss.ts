@@ -25,12 +25,14 @@ export interface DiameterForHeadLossInput {
 /** The bore, or why there is none. */
 export type DiameterForHeadLoss =
   | {
+      /** A bore was found. */
       readonly state: "found";
       /** Inside diameter that loses just the head given, m. Pipes with a wider bore lose less. */
       readonly insideDiameter: Length;
     }
   | {
       /** The wall is rougher than half the bore that would lose so much: no formula reaches there. */
+      /** Any bore that loses so much is narrower than the wall is rough. */
       readonly state: "rougher than the bore";
       /** The narrowest bore the roughness allows, twice its height, m; it loses less than the head given. */
       readonly narrowest: Length;

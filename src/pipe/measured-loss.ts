@@ -74,24 +74,28 @@ export interface RoughnessForHeadLossInput {
 /** The roughness, or why the loss does not tell it. */
 export type RoughnessForHeadLoss =
   | {
+      /** A roughness was found. */
       readonly state: "found";
       /** Equivalent sand-grain height of the wall, m. */
       readonly roughness: Length;
     }
   | {
       /** Less head was lost than in a smooth pipe: the flow, the bore or a gauge is not what it was taken for. */
+      /** Even a smooth pipe would lose more. */
       readonly state: "smoother than smooth";
       /** Head that a smooth pipe would have lost, m. */
       readonly smoothLoss: Length;
     }
   | {
       /** More head was lost than any wall explains (roughness above half the bore): look for a blockage or valve. */
+      /** No roughness loses so much. */
       readonly state: "beyond roughness";
       /** Head lost at a roughness of half the bore, m. */
       readonly roughestLoss: Length;
     }
   | {
       /** The flow was not turbulent: the wall plays no part, or none that a published law tells. */
+      /** In slow flow the wall does not count. */
       readonly state: "not turbulent";
       /** Reynolds number of the flow, below 4000. */
       readonly reynolds: number;

@@ -79,7 +79,7 @@ const SHOWN: Readonly<Record<MeasureKind, Shown>> = {
   concentration: { us: "mg/L", metric: "mg/L", decimals: [0, 0] },
   specificCapacity: { us: "gpm/ft", metric: "L/s/m", decimals: [2, 3] },
   conductorArea: { us: "mm²", metric: "mm²", decimals: [2, 2] },
-  count: { us: "", metric: "", decimals: [0, 0] },
+  count: { us: "1", metric: "1", decimals: [0, 0] },
 };
 
 /**

@@ -129,12 +129,20 @@ export interface RankedPump {
   readonly offBestEfficiency: number | null;
 }
 
+/** A pump that does not serve. */
+export interface RejectedPump {
+  /** Its name. */
+  readonly name: string;
+  /** Everything it fails. */
+  readonly reasons: readonly PumpRejection[];
+}
+
 /** The pumps that serve, best first, and why the others do not. */
 export interface PumpChoice {
   /** The pumps that serve every use, best first. */
   readonly suitable: readonly RankedPump[];
   /** The others, each with every reason. */
-  readonly rejected: readonly { readonly name: string; readonly reasons: readonly PumpRejection[] }[];
+  readonly rejected: readonly RejectedPump[];
   /** What ordered them. */
   readonly rankedBy: PumpCriterion;
 }

@@ -14,6 +14,7 @@ export {
   type PumpRejection,
   type PumpScenario,
   type RankedPump,
+  type RejectedPump,
 } from "./choose-pump.ts";
 export {
   type LeastCostSizes,
@@ -21,11 +22,13 @@ export {
   leastCostSizes,
   type NoSizeForRun,
   type NoSizesMeet,
+  type RuledOutSize,
   type RunChoices,
   type SizeChoice,
   type SizedRun,
   type SizesFound,
   type SizingScenario,
+  type TightestJunction,
 } from "./least-cost-sizes.ts";
 export {
   type NamedNumbers,

@@ -71,6 +71,24 @@ export interface SizedRun {
   readonly headLoss: Length;
 }
 
+/** The junction with the least pressure to spare. */
+export interface TightestJunction {
+  /** Name of the junction. */
+  readonly junction: string;
+  /** Name of the use. */
+  readonly scenario: string;
+  /** Pressure to spare there, Pa. */
+  readonly margin: GaugePressure;
+}
+
+/** A size that a run cannot have. */
+export interface RuledOutSize {
+  /** Name of the size. */
+  readonly size: string;
+  /** What rules it out. */
+  readonly because: "velocity" | "pressure rating";
+}
+
 /** The cheapest sizes. */
 export interface SizesFound {
   /** Sizes that serve every use were found. */
@@ -82,7 +100,7 @@ export interface SizesFound {
   /** The layout with these sizes, to be solved or drawn. */
   readonly network: Network;
   /** The junction and use with the least pressure to spare, and how much, Pa. */
-  readonly tightest: { readonly junction: string; readonly scenario: string; readonly margin: GaugePressure };
+  readonly tightest: TightestJunction;
   /** True where no other choice of sizes costs less; false where too many had to be compared, and one may. */
   readonly proven: boolean;
   /** Partial layouts compared. */
@@ -96,7 +114,7 @@ export interface NoSizeForRun {
   /** Name of the run. */
   readonly run: string;
   /** Why each of its sizes is ruled out. */
-  readonly ruledOut: readonly { readonly size: string; readonly because: "velocity" | "pressure rating" }[];
+  readonly ruledOut: readonly RuledOutSize[];
 }
 
 /** Not even the widest sizes bring enough head. */

@@ -29,6 +29,14 @@ export interface AirEnergyInput {
   readonly atmosphere: AbsolutePressure;
 }
 
+/** What the air can give, and what to say with it. */
+export interface AirEnergy {
+  /** Energy of the air let out at once, J. */
+  readonly energy: Energy;
+  /** What to say with it. */
+  readonly cautions: readonly Caution[];
+}
+
 /**
  * The energy that compressed air sets free when a tank bursts.
  *
@@ -50,7 +58,7 @@ export interface AirEnergyInput {
  *
  * @source derived: isentropic expansion of an ideal gas
  */
-export function airEnergy(input: AirEnergyInput): { readonly energy: Energy; readonly cautions: readonly Caution[] } {
+export function airEnergy(input: AirEnergyInput): AirEnergy {
   requireObject("input", input);
   const { air, pressure, atmosphere } = input;
   requireWithin("air", air, 0, 1e4, "m³");

@@ -4,7 +4,7 @@
  * @module
  */
 export { type AirCharge, type StoredWater, storedWater } from "./air-charge.ts";
-export { type AirEnergyInput, airEnergy } from "./air-energy.ts";
+export { type AirEnergy, type AirEnergyInput, airEnergy } from "./air-energy.ts";
 export { type AirLoss, type AirLossInput, airLoss } from "./air-loss.ts";
 export {
   type AirOverWaterDrawdown,

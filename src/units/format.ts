@@ -330,7 +330,7 @@ export interface UnitSymbols {
   /** ThermalConductivity. */
   readonly "Btu/(h·ft·°F)": ThermalConductivity;
   /** Ratio. */
-  readonly "": Ratio;
+  readonly "1": Ratio;
   /** Ratio. */
   readonly "%": Ratio;
   /** Temperature or TemperatureDifference. */
@@ -415,7 +415,7 @@ export function format<U extends keyof UnitSymbols>(
   const text = grouped(
     decimals === undefined ? String(Number(value.toPrecision(SIGNIFICANT))) : value.toFixed(decimals),
   );
-  return unit === "" ? text : `${text} ${unit}`;
+  return unit === "1" ? text : `${text} ${unit}`;
 }
 
 /** Commas in threes left of the point. A number in exponent form is left alone. */

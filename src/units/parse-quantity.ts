@@ -52,7 +52,7 @@ export function parseQuantity<Q extends number>(
       throw refuse(
         word === ""
           ? ": the unit is missing"
-          : `: "${word}" is not one of ${units.map(({ symbol }) => symbol || "a plain number").join(", ")}`,
+          : `: "${word}" is not one of ${units.map(({ symbol }) => (symbol === "1" ? "a plain number" : symbol)).join(", ")}`,
       );
     }
     const part = unit.make(number.value);

@@ -30,7 +30,7 @@ export function ratio(value: number): Ratio {
 /**
  * Reads a plain ratio in the plain number; undoes {@link ratio}.
  *
- * @param ratio - the quantity, in plain units
+ * @param value - the quantity, in plain units
  * @returns the number of the plain number
  * @throws {@link InputError} where the quantity, or the number, is not finite
  * @source nist-sp811
@@ -42,8 +42,8 @@ export function ratio(value: number): Ratio {
  * inRatio(ratio(12)); // ≈ 12.0000000000
  * ```
  */
-export function inRatio(ratio: Ratio): number {
-  return read("inRatio", ratio);
+export function inRatio(value: Ratio): number {
+  return read("inRatio", value);
 }
 
 /**
@@ -68,7 +68,7 @@ export function percent(value: number): Ratio {
 /**
  * Reads a plain ratio in percent; undoes {@link percent}.
  *
- * @param ratio - the quantity, in plain units
+ * @param value - the quantity, in plain units
  * @returns the number of percent
  * @throws {@link InputError} where the quantity, or the number, is not finite
  * @source nist-sp811
@@ -80,6 +80,6 @@ export function percent(value: number): Ratio {
  * inPercent(percent(12)); // ≈ 12.0000000000
  * ```
  */
-export function inPercent(ratio: Ratio): number {
-  return read("inPercent", ratio, 1, 100);
+export function inPercent(value: Ratio): number {
+  return read("inPercent", value, 1, 100);
 }

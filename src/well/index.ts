@@ -70,7 +70,14 @@ export {
   steadyFlowUnconfined,
   type ThiemInput,
 } from "./steady-flow.ts";
-export { fitStepTest, type StepTest, type StepTestInput, type WellCondition, wellCondition } from "./step-test.ts";
+export {
+  fitStepTest,
+  type StepFit,
+  type StepTest,
+  type StepTestInput,
+  type WellCondition,
+  wellCondition,
+} from "./step-test.ts";
 export {
   type Draw,
   type DrawInput,

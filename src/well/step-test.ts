@@ -19,7 +19,7 @@ export interface StepTestInput {
 }
 
 /** A fit with its errors. */
-interface StepFit {
+export interface StepFit {
   /** B, s/m². */
   readonly aquiferLoss: number;
   /** C, s²/m⁵. */

@@ -184,7 +184,7 @@ describe("texts", () => {
     [units.format(units.feet(1300), "ft"), "1,300 ft"],
     [units.format(units.feet(-1234567.8), "ft", { decimals: 1 }), "−1,234,567.8 ft"],
     [units.format(units.percent(62.5), "%"), "62.5 %"],
-    [units.format(units.ratio(0.5), ""), "0.5"],
+    [units.format(units.ratio(0.5), "1"), "0.5"],
     [units.format(units.metres(0), "m", { decimals: 2 }), "0.00 m"],
   ])("%s", (got, wanted) => {
     expect(got).toBe(wanted);

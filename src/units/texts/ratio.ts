@@ -9,7 +9,7 @@ import { inPercent, inRatio, percent, type Ratio, ratio } from "../ratio.ts";
 
 /** The units in which a plain ratio is read and written. */
 export const ratioUnits: readonly UnitText<Ratio>[] = [
-  { symbol: "", words: [""], make: ratio, read: inRatio },
+  { symbol: "1", words: [""], make: ratio, read: inRatio },
   { symbol: "%", words: ["%", "percent", "pct"], make: percent, read: inPercent },
 ];
 
