@@ -31,10 +31,12 @@ for (const page of pages) {
     }
     links++;
     const [path = "", anchor] = target.split("#");
-    let file = path === "" ? join(SITE, page) : resolve(dirname(join(SITE, page)), decodeURIComponent(path.split("?")[0] ?? ""));
+    let file =
+      path === "" ? join(SITE, page) : resolve(dirname(join(SITE, page)), decodeURIComponent(path.split("?")[0] ?? ""));
     if (existsSync(file) && statSync(file).isDirectory()) file = join(file, "index.html");
     if (!existsSync(file)) faults.push(`${page}: no ${target}`);
-    else if (anchor && anchors.get(file)?.has(decodeURIComponent(anchor)) === false) faults.push(`${page}: no anchor ${target}`);
+    else if (anchor && anchors.get(file)?.has(decodeURIComponent(anchor)) === false)
+      faults.push(`${page}: no anchor ${target}`);
   }
 }
 for (const fault of faults) console.error(fault);
