@@ -31,7 +31,7 @@ export default {
   tsconfig: "../tsconfig.json",
   out: "site",
   readme: "../README.md",
-  projectDocuments: ["guides/*.md", "examples/*.md", "verification.md"],
+  projectDocuments: ["guides/start.md", "guides/*.md", "examples/*.md", "verification.md"],
   customCss: "assets/site.css",
   plugin: ["./typedoc-plugin.mjs"],
   excludeInternal: true,

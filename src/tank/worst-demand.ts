@@ -127,8 +127,17 @@ export function worstDemandOnCurve(input: FillingInput): WorstDemandOnCurve {
     const q = share * least;
     return storedOver((flow) => (q / (flow - q)) ** 2, from, q) - stored;
   };
-  const last = 1 - 1e-6;
-  const share = slope(last) <= 0 ? last : findRoot(slope, 1e-9, last).x;
+  // Near the least flow the integral is all but singular and slow; the bracket goes there only if it must.
+  let below = LEAST_SHARE;
+  let share = 0;
+  for (const upTo of SHARES) {
+    share = upTo;
+    if (slope(upTo) > 0) {
+      share = findRoot(slope, below, upTo, SHARE_TOLERANCE).x;
+      break;
+    }
+    below = upTo;
+  }
   const demand = share * least;
   const runTime = storedOver((flow) => 1 / (flow - demand), from, demand);
   const offTime = stored / demand;
@@ -142,6 +151,12 @@ export function worstDemandOnCurve(input: FillingInput): WorstDemandOnCurve {
     shareOfMeanFlow: demand / ((flowAt(cutIn) + least) / 2),
   };
 }
+
+/** Shares of the least flow between which the worst use is bracketed. */
+const LEAST_SHARE = 1e-9;
+const SHARES = [0.6, 0.9, 0.99, 0.9999, 1 - 1e-6] as const;
+/** The cycle is level at its worst use: a share this near changes its time in the last digits only. */
+const SHARE_TOLERANCE = 1e-12;
 
 /** Flows nearer than this count as equal, m³/s: a time over less would pass the age of the well. */
 const LEAST_SURPLUS = 1e-15;
