@@ -31,9 +31,9 @@ export type TheisFit =
       readonly state: "no fit";
     };
 
-/** Bounds of ln(r² S / (4 T)) in seconds: u of one at a picosecond or at a terasecond; no aquifer lies outside. */
-const LEAST = Math.log(1e-12);
-const MOST = Math.log(1e12);
+/** Bounds of ln(r² S / (4 T)) in seconds: u of one at a picosecond or at a terasecond; no aquifer lies outside. ±12 ln 10. */
+const LEAST = -27.631021115928547;
+const MOST = 27.631021115928547;
 /** Steps of the first look; one for each third of e, so that no valley is stepped over. */
 const LOOKS = 166;
 /** Halvings by golden section from three looks to the square root of rounding, where sums of squares go flat. */
