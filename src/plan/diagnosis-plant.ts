@@ -5,7 +5,7 @@
  */
 import type { DiagnosisPlant } from "../field/index.ts";
 import { pumpCurve } from "../pump/index.ts";
-import type { AbsolutePressure, Length, Voltage, VolumeFlow } from "../units/index.ts";
+import type { Length, VolumeFlow } from "../units/index.ts";
 import type { Job } from "./job.ts";
 import { tankElevation } from "./layout-solve.ts";
 import { headTaken, type Lift } from "./lift.ts";
@@ -43,10 +43,10 @@ export function diagnosisPlantOf(job: Job, stages: PlanStages): DiagnosisPlant |
     mainLoss: { flow, headLoss: Math.max(losses, LEAST_LOSS) as Length },
     cutIn: controls.cutIn,
     cutOut: controls.cutOut,
-    tank: { volume: tank.volume, precharge: tank.precharge, atmosphere: site.atmosphere as AbsolutePressure },
+    tank: { volume: tank.volume, precharge: tank.precharge, atmosphere: site.atmosphere },
     density: site.water.density,
     // The sheet reads voltage at the source: the diagnosis looks at its share of the planned one alone.
-    voltage: source.voltage as Voltage,
+    voltage: source.voltage,
     current: power.fullLoadCurrent,
     threePhase: candidate.motor.phase === "three-phase",
     ...(controls.setPressure !== null && valveHolds(stages) ? { regulatedPressure: controls.setPressure } : {}),

@@ -4,8 +4,8 @@
  * @module
  */
 import type { DiagnosisReading, ReadingKind, YardRun } from "../field/index.ts";
-import { headOfPressure } from "../head/index.ts";
-import type { Density, GaugePressure, Length, VolumeFlow } from "../units/index.ts";
+import { STANDARD_GRAVITY } from "../numeric/index.ts";
+import type { GaugePressure, Length } from "../units/index.ts";
 import type { Job } from "./job.ts";
 import { elevations, tankElevation } from "./layout-solve.ts";
 import type { AsBuiltRecord, RecordedReading } from "./record.ts";
@@ -53,8 +53,11 @@ const SAME: Readonly<Record<string, ReadingKind>> = {
 const SIDE_IN_UNCERTAINTIES = 2;
 /** Standard uncertainty of what lies anywhere between two ends, as a share of their distance: 1/√12 (`jcgm-100`, 4.3.7). */
 const ANYWHERE = 1 / Math.sqrt(12);
-/** Standard uncertainty of a reading whose band has no width, as a share of it or at least this, SI. */
+/** Least standard uncertainty, as a share of what is expected, or in SI where nothing is. */
 const LEAST_UNCERTAINTY = 1e-3;
+
+/** Least head lost in a line, m, that a gauge can say anything of. Common practice. */
+const LEAST_LOSS = 1e-3;
 
 /** A reading that was taken. */
 interface Taken extends RecordedReading {
@@ -118,7 +121,8 @@ function uncertaintyOf({ low, high, expected }: RecordedReading): number {
 /** The flow that filled the bucket: what the sheet expects of both is the same bucket. */
 function flowOfBucket(bucket: Taken, planned: number): UsedReading {
   const value = (planned * bucket.expected.value) / bucket.measured;
-  const standardUncertainty = (value * uncertaintyOf(bucket)) / bucket.measured;
+  // A bucket that takes for ever leaves no flow, and no uncertainty in the first order.
+  const standardUncertainty = Math.max((value * uncertaintyOf(bucket)) / bucket.measured, LEAST_UNCERTAINTY * planned);
   return { code: bucket.code, kind: "flow", value, standardUncertainty };
 }
 
@@ -153,7 +157,8 @@ function farFlow(
 ): { readonly reading: UsedReading; readonly yard: YardRun } | null {
   const { density } = stages.site.water;
   const places = elevations(job);
-  const head = (pressure: number): number => headOfPressure({ pressure: pressure as GaugePressure, density });
+  // Plainly so: an outlet the plan cannot reach has a pressure no gauge shows.
+  const head = (pressure: number): number => pressure / (density * STANDARD_GRAVITY);
   const found = stages.layout.uses.flatMap(({ name, outlets }) => {
     const held = heldDuring(name, stages, taken);
     if (held === null) return [];
@@ -167,28 +172,28 @@ function farFlow(
     });
   });
   found.sort((a, b) => Number(b.alone) - Number(a.alone) || b.planned - a.planned);
-  const best = found.find(({ outlet, planned }) => planned > 1e-3 && outlet.pressureHeld > 0);
+  const best = found.find(({ outlet, planned }) => planned > LEAST_LOSS && outlet.pressureHeld > 0);
   if (best === undefined) return null;
   const { reading, outlet, held, rise, planned } = best;
   const open = head(outlet.pressureHeld);
   const over = head(held.measured) - rise;
   const lost = over - head(reading.measured);
   // With the line as it was found, lost + open is what would be taken at the planned flow.
-  if (!(over > 0 && lost + open > 0)) return null;
+  if (!(over > LEAST_LOSS && lost + open > LEAST_LOSS)) return null;
   const value = outlet.flow * Math.sqrt(over / (lost + open));
-  const u = headUncertainty(Math.hypot(uncertaintyOf(reading), held.uncertainty), density);
+  const u = head(Math.hypot(uncertaintyOf(reading), held.uncertainty));
   return {
     reading: {
       code: reading.code,
       kind: "far flow",
       at: held.measured as GaugePressure,
       value,
-      standardUncertainty: (0.5 * value * u) / (lost + open),
+      standardUncertainty: Math.max((0.5 * value * u) / (lost + open), LEAST_UNCERTAINTY * outlet.flow),
     },
     yard: {
       rise: rise as Length,
       loss: { flow: outlet.flow, headLoss: planned as Length },
-      outlet: { flow: outlet.flow as VolumeFlow, headLoss: open as Length },
+      outlet: { flow: outlet.flow, headLoss: open as Length },
     },
   };
 }
@@ -206,10 +211,6 @@ function heldDuring(
   return reading === undefined
     ? null
     : { planned: reading.expected.value, measured: reading.measured, uncertainty: uncertaintyOf(reading) };
-}
-
-function headUncertainty(pressure: number, density: Density): number {
-  return headOfPressure({ pressure: pressure as GaugePressure, density });
 }
 
 /** Why a reading that was taken is not used. */
