@@ -41,7 +41,12 @@ for (const script of readdirSync(HERE).filter((file) => file.endsWith(".py"))) {
   const fixture = script.replace(/\.py$/, ".json");
   if (!existsSync(join(HERE, fixture))) continue;
   rmSync(join(copy, HERE, fixture));
-  const printed = execFileSync(python, [script], { cwd: join(copy, HERE), encoding: "utf8", maxBuffer: 1 << 28 });
+  const printed = execFileSync(python, [script], {
+    cwd: join(copy, HERE),
+    encoding: "utf8",
+    maxBuffer: 1 << 28,
+    stdio: ["ignore", "pipe", "ignore"],
+  });
   const written = join(copy, HERE, fixture);
   // A script writes its fixture beside itself, or prints it.
   const again = JSON.parse(existsSync(written) ? readFileSync(written, "utf8") : printed);

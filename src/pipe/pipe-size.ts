@@ -65,10 +65,10 @@ export interface PipeSize {
  * @example
  * ```ts
  * import { astmB88, pipesOf } from "risingmain/pipe";
- * import { inInches } from "risingmain/units";
+ * import { inInches, metres } from "risingmain/units";
  *
- * const typeM = pipesOf(astmB88).filter((pipe) => pipe.series === "type M");
- * inInches(typeM.find((pipe) => pipe.nominal === "1 in")?.insideDiameter ?? typeM[0].insideDiameter); // ≈ 1.055
+ * const inch = pipesOf(astmB88).find(({ series, nominal }) => series === "type M" && nominal === "1 in");
+ * inInches(inch?.insideDiameter ?? metres(0)); // ≈ 1.055
  * ```
  *
  * @source derived: unit conversion of the table's own figures
