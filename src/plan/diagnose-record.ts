@@ -53,7 +53,7 @@ export type RecordDiagnosis =
  * The plan is made again from the job; pump curve, well, switch, tank, water and motor pass to {@link field.diagnose} unchanged.
  * The loss from pump to tank is the plan's at the flow at cut-in. Assumed: the narrower side of a band is two standard
  * uncertainties; flow and pumping level were read with the gauge at the planned cut-in; the source that was read fed the pump
- * all the while and lost as large a share on its way as the plan says; behind a valve the use of least flow shows what it holds;
+ * all the while and lost as large a share on its way as the plan says; the least use that a valve throttles shows what it holds;
  * without one the tank stood anywhere between cut-in and cut-out while an outlet was read. A pressure read at an outlet becomes
  * the flow it would take, open as wide as planned. A current below full load says nothing and is left out; so are volumes drawn,
  * and the filling of a tank behind a valve. The sheet has one point of the pump's curve: worn pump, clogged main and leak then

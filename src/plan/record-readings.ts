@@ -87,7 +87,7 @@ export function sortReadings({ job, stages, record }: ReadingsBasis): SortedRead
   if (fill !== undefined && !valveHolds(stages)) take(fill, "fill time");
   const current = taken.get("running-current");
   if (current !== undefined && current.measured > current.expected.value) take(current, "current");
-  const held = leastUse(stages)
+  const held = regulatedUses(stages)
     .map((name) => taken.get(`held-${name}`))
     .find((reading) => reading !== undefined);
   if (held !== undefined) take(held, "regulated pressure");
@@ -126,9 +126,15 @@ function flowOfBucket(bucket: Taken, planned: number): UsedReading {
   return { code: bucket.code, kind: "flow", value, standardUncertainty };
 }
 
-/** Names of the uses, least flow first: where a weak pump holds a pressure longest, it is the valve's alone. */
-function leastUse({ layout }: PlanStages): readonly string[] {
-  return [...layout.uses].sort((a, b) => a.flow - b.flow).map(({ name }) => name);
+/**
+ * Names of the uses in which the valve throttles, least flow first: where a weak pump holds a pressure longest, it is the valve's
+ * alone. Wide open it holds nothing: the pressure is then the pump's.
+ */
+function regulatedUses({ controls }: PlanStages): readonly string[] {
+  return controls.held
+    .filter(({ held }) => held.state === "holds" && held.mode === "regulating")
+    .sort((a, b) => a.flow - b.flow)
+    .map(({ use }) => use);
 }
 
 /** The voltage of whichever source was read, as the first source would show the same share of its own. */
@@ -221,7 +227,7 @@ function reasonLeftOut(code: string, stages: PlanStages): string {
   if (code === "tank-draw")
     return "The diagnosis has no reading of its kind; precharge and switch points say the same.";
   if (code === "running-current") return "A pump lightly loaded draws less than its plate: only more would tell.";
-  if (code.startsWith("held-")) return "The use of least flow speaks for the valve.";
+  if (code.startsWith("held-")) return "The use of least flow in which the valve throttles speaks for it.";
   if (code.startsWith("running-voltage-")) return "Another source speaks for the voltage.";
   if (code.startsWith("outlet-"))
     return "One outlet speaks for the yard: alone in its use, with most lost on the way, the pressure at the tank known.";

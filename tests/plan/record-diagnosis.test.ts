@@ -230,6 +230,20 @@ describe("what the sheet says and the diagnosis takes", () => {
     expect(causesOf(answer)[0]).toBe("low voltage");
   });
 
+  test("a valve that stands wide open holds nothing, and is not judged by it", () => {
+    const outlets = document.outlets.map((each: { name: string }) =>
+      each.name.includes("hydrant") ? { ...each, flow: "9.3 gpm" } : each,
+    );
+    const big = readJob({ ...document, outlets, uses: [{ name: "both", outlets: ["barn hydrant", "ridge hydrant"] }] });
+    const bigPlan = planSystem(big);
+    expect(bigPlan.stages.controls.held[0]?.held).toMatchObject({ state: "holds", mode: "open" });
+    const readings = Object.fromEntries(bigPlan.commissioning.map(({ code, expected }) => [code, expected.value]));
+    const answer = diagnoseRecord({ job: big, record: asBuiltRecord({ plan: bigPlan, readings }) });
+    if (answer.state !== "diagnosed") throw new Error(answer.reason);
+    expect(answer.diagnosis.state).toBe("as planned");
+    expect(answer.used.map(({ kind }) => kind)).not.toContain("regulated pressure");
+  });
+
   test("an outlet read while the pressure at the tank was not, is left out", () => {
     const { "held-trough alone": _, ...sheet } = ranchWith({ trough: 2 }).sheet;
     const answer = diagnosed(sheet);
