@@ -84,8 +84,7 @@ const number = (what: string) =>
 const list = <S extends v.GenericSchema<unknown, unknown>>(item: S, most: number, what: string) =>
   v.pipe(v.array(item, `${what}, a list`), v.maxLength(most, `${what}: at most ${most}`), v.description(what));
 const object = <E extends v.ObjectEntries>(what: string, entries: E) =>
-  // Without a prototype, so that a field named "constructor" is as unknown as any other.
-  v.strictObject(Object.assign(Object.create(null), entries) as E, (issue) =>
+  v.strictObject(entries, (issue) =>
     issue.expected === "never" ? `a known field of ${what}: ${Object.keys(entries).join(", ")}` : `${what}, an object`,
   );
 

@@ -6,7 +6,7 @@
  * pipes. Only what the installer built from the plan is taken from it: the depth of the pump and the sizes of the pipes.
  */
 import { readFileSync } from "node:fs";
-import type { DiagnosisReading, NextReading } from "risingmain/field";
+import { type DiagnosisReading, diagnose, type NextReading } from "risingmain/field";
 import {
   asBuiltRecord,
   diagnoseRecord,
@@ -224,10 +224,15 @@ describe("what the sheet says and the diagnosis takes", () => {
   });
 
   test("another source's voltage counts by its share", () => {
-    const { sheet } = ranchWith({ volts: 0.85 });
-    const { "running-voltage-generator": volts, ...rest } = sheet;
-    const answer = diagnosed({ ...rest, "running-voltage-utility service, next year": volts as number });
-    expect(causesOf(answer)[0]).toBe("low voltage");
+    const [generator, utility] = document.power.sources;
+    const sources = [generator, { ...utility, name: "line", voltage: "230 V" }];
+    const other = readJob({ ...document, power: { ...document.power, sources } });
+    const record = asBuiltRecord({ plan: planSystem(other), readings: { "running-voltage-line": 0.85 * 230 } });
+    const answer = diagnoseRecord({ job: other, record });
+    if (answer.state !== "diagnosed") throw new Error(answer.reason);
+    expect(answer.plant.voltage).toBe(240);
+    expect(answer.used[0]?.value).toBeCloseTo(0.85 * 240, 9);
+    expect(answer.diagnosis.explanations[0]?.cause).toBe("low voltage");
   });
 
   test("a valve that stands wide open holds nothing, and is not judged by it", () => {
@@ -307,12 +312,14 @@ describe("no diagnosis", () => {
     const record = asBuiltRecord({ plan, readings: sheet });
     const further = [{ kind: "fill time", value: 50, standardUncertainty: 2 }] as const;
     expect(() => diagnoseRecord({ job, record, further })).toThrow(/further\[0\]\.kind/);
-    expect(diagnosed(sheet).diagnosis.next?.kind).not.toBe("fill time");
-    // Once told, the best next reading would be the filling.
-    const told = ranchWith({ wear: 0.2 });
-    const shutoff = told.further({ kind: "shutoff pressure", predictions: [0, 0], inUncertainties: 0 });
-    const fall = told.further({ kind: "pressure fall", predictions: [0, 0], inUncertainties: 0 });
-    expect(diagnosed(sheet, [shutoff, fall]).diagnosis.next).toBe(null);
+    const worn = ranchWith({ wear: 0.2 });
+    const asked = ["pressure fall", "shutoff pressure"] as const;
+    const taken = asked.map((kind) => worn.further({ kind, predictions: [0, 0], inUncertainties: 0 }));
+    // The field module would ask for it here.
+    const answer = diagnosed(sheet, taken);
+    const readings = [...answer.used.map(({ code: _, ...reading }) => reading), ...taken];
+    expect(diagnose({ plant: answer.plant, readings }).next?.kind).toBe("fill time");
+    expect(answer.diagnosis.next).toBe(null);
   });
 
   test("of another job's record", () => {
