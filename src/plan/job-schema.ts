@@ -135,10 +135,15 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
       v.description(what),
     );
   const object = <E extends v.ObjectEntries>(what: string, entries: E) =>
-    v.strictObject(entries, (issue) =>
-      issue.expected === "never"
-        ? `a known field of ${what}: ${Object.keys(entries).join(", ")}`
-        : `${what}, an object`,
+    v.pipe(
+      v.strictObject(entries, ({ expected }) => {
+        if (expected === "never") return `a known field of ${what}: ${Object.keys(entries).join(", ")}`;
+        if (expected === "Object") return `${what}, an object`;
+        // A field that is missing: what it should hold.
+        const entry = entries[expected?.replaceAll('"', "") ?? ""];
+        return (entry && v.getDescription(entry as v.GenericSchema)) ?? `a value that ${what} needs`;
+      }),
+      v.description(what),
     );
   const optional = v.exactOptional;
 

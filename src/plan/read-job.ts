@@ -51,7 +51,7 @@ function toIssue(issue: v.BaseIssue<unknown>): JobIssue {
   const path = pathOf(issue.path ?? []);
   const missing = issue.received === "undefined" && issue.kind === "schema";
   const expected = missing ? `${issue.message} (missing)` : issue.message;
-  return { path: path === "" ? "job" : path, value: issue.input, expected };
+  return { path: path === "" ? "job" : path, value: missing ? "nothing" : issue.input, expected };
 }
 
 function pathOf(path: readonly v.IssuePathItem[]): string {
