@@ -37,6 +37,9 @@ const BANDS = { level: 0.1, pressure: 0.05, bucket: 0.04, voltage: 0.05, time: 0
 /** The least band to either side, whatever the share: what a sounder and a gauge can tell apart. Common practice. */
 const LEAST_BANDS: Readonly<Partial<Record<MeasureKind, number>>> = { length: 0.3048, pressure: 6895 };
 
+/** Fall of pressure that a gauge cannot tell from none: 1 psi, common practice. */
+const LEAST_FALL = 6895;
+
 /** Share of its full-load current that a motor may draw above it before something is wrong. Common practice. */
 const MOST_CURRENT = 1.1;
 
@@ -46,6 +49,7 @@ export function commissioningSheet(stages: PlanStages): readonly ExpectedReading
     ...atRest(stages),
     ...withPump(stages),
     ...controlReadings(stages),
+    ...tightness(stages),
     ...outletReadings(stages),
     ...powerReadings(stages),
   ];
@@ -142,6 +146,45 @@ function withPump({ pump, well }: PlanStages): readonly ExpectedReading[] {
       "length",
       level,
       BANDS.level,
+    ),
+  ];
+}
+
+/** Shutoff pressure, where nothing stands in the way of reading it, and whether the pressure holds. */
+function tightness({ pump, controls, tank, dropPipe, layout }: PlanStages): readonly ExpectedReading[] {
+  const { chosen } = pump;
+  const ratings = [
+    controls.reliefPressure,
+    tank.maximumPressure,
+    dropPipe.pressureRating,
+    ...layout.runs.map(({ pressureRating }) => pressureRating),
+  ];
+  // Behind a valve or a relief valve the gauge never sees it; above a rating nobody should try.
+  const safe =
+    chosen !== null &&
+    controls.setPressure === null &&
+    ratings.every((rating) => rating === null || rating > chosen.shutoffPressure * (1 + BANDS.pressure));
+  return [
+    ...(safe && chosen !== null
+      ? [
+          band(
+            "shutoff-pressure",
+            "Highest pressure, all outlets shut and the switch held closed for a moment",
+            "Gauge at the tank; let go at once",
+            "pressure",
+            chosen.usualShutoff,
+            BANDS.pressure,
+          ),
+        ]
+      : []),
+    between(
+      "pressure-fall",
+      "Fall of the pressure in ten minutes, all outlets shut, pump off at the breaker",
+      "Gauge at the tank",
+      "pressureDifference",
+      0,
+      -LEAST_FALL,
+      LEAST_FALL,
     ),
   ];
 }

@@ -207,6 +207,7 @@ function chosenPump(lift: Lift, candidate: JobPumpCandidate, curve: PumpCurve, p
     atCutOut: plan.atCutOut,
     flowBand: flowBand(lift, curve),
     shutoffPressure: pressureAtShutoff({ ...lift, staticLevel: highestStaticLevel }, curve),
+    usualShutoff: pressureAtShutoff(lift, curve),
     cooling: motorCooling({
       flow: leastLongFlow(job, plan),
       casingInsideDiameter,

@@ -48,6 +48,8 @@ const SAME: Readonly<Record<string, ReadingKind>> = {
   "pumping-level": "pumping level",
   "cut-in": "cut-in",
   "cut-out": "cut-out",
+  "shutoff-pressure": "shutoff pressure",
+  "pressure-fall": "pressure fall",
 };
 /** The narrower side of a band is taken as two standard uncertainties: about 95 % (`jcgm-100`, 6.3.3). */
 const SIDE_IN_UNCERTAINTIES = 2;

@@ -8,6 +8,7 @@ import { citeAsText } from "../sources/index.ts";
 import { citationsOf } from "./citations.ts";
 import { stageFigures } from "./figures.ts";
 import type { Basis, Finding, Severity } from "./finding.ts";
+import { markdownTable, oneLine } from "./markdown.ts";
 import { type Measure, showMeasure, type UnitSystem } from "./measure.ts";
 import type { Plan } from "./plan-system.ts";
 import { MARGINS } from "./power-findings.ts";
@@ -45,7 +46,7 @@ export function reportOf(plan: Plan, options: ReportOptions = {}): string {
 
 function written(plan: Plan, show: Show): string {
   return `${[
-    `# ${plan.name}: water system plan`,
+    `# ${oneLine(plan.name)}: water system plan`,
     answer(plan, show),
     findingsOf(plan, "stop", "Must not be built like this", show),
     findingsOf(plan, "fix", "To change", show),
@@ -54,7 +55,7 @@ function written(plan: Plan, show: Show): string {
     layoutTables(plan, show),
     ...stageFigures(plan.stages).map(
       ({ title, figures }) =>
-        `## ${title}\n\n${table(
+        `## ${title}\n\n${markdownTable(
           ["figure", "value"],
           figures.map(({ label, value }) => [label, typeof value === "string" ? value : show(value)]),
         )}`,
@@ -62,7 +63,7 @@ function written(plan: Plan, show: Show): string {
     candidates(plan, show),
     cables(plan, show),
     generators(plan, show),
-    `## Commissioning sheet\n\nTake these readings in order, the first two with the pump off. A reading outside its band means the plan or the work is wrong: find out which before leaving.\n\n${table(
+    `## Commissioning sheet\n\nTake these readings in order, the first two with the pump off. A reading outside its band means the plan or the work is wrong: find out which before leaving.\n\n${markdownTable(
       ["reading", "how", "expected", "passes", "read"],
       plan.commissioning.map(({ reading, how, expected, low, high }) => [
         reading,
@@ -145,7 +146,7 @@ function layoutTables({ stages }: Plan, show: Show): string {
   const parts = [
     runs.length === 0
       ? ""
-      : `## Yard lines\n\n${table(
+      : `## Yard lines\n\n${markdownTable(
           ["run", "length", "pipe", "most flow", "velocity", "head lost"],
           runs.map((run) => [
             run.name,
@@ -156,7 +157,7 @@ function layoutTables({ stages }: Plan, show: Show): string {
             show({ kind: "length", value: run.headLoss }),
           ]),
         )}`,
-    `## Pressure at the outlets\n\n${table(
+    `## Pressure at the outlets\n\n${markdownTable(
       ["use", "outlet", "flow", "while the pump runs", "at cut-in", "wanted"],
       uses.flatMap(({ name, outlets }) =>
         outlets.map((outlet) => [
@@ -178,7 +179,7 @@ function candidates({ stages }: Plan, show: Show): string {
   if (tried.length === 0) return "";
   const flow = (point: { readonly flow: number } | null): string =>
     point === null ? "none" : show({ kind: "flow", value: point.flow });
-  return `## Pumps tried\n\n${table(
+  return `## Pumps tried\n\n${markdownTable(
     ["pump", "at cut-in", "at cut-out", "does the job"],
     tried.map(({ name, atCutIn, atCutOut, suits, faults }) => [
       name,
@@ -192,7 +193,7 @@ function candidates({ stages }: Plan, show: Show): string {
 function cables({ stages }: Plan, show: Show): string {
   const { power } = stages;
   if (power === null) return "";
-  return `## Cables\n\n${table(
+  return `## Cables\n\n${markdownTable(
     ["cable", "length", "size", "grounding, at least", "voltage lost"],
     power.cables.map(({ name, length, size, material, groundingSize, drop }) => [
       name,
@@ -214,15 +215,7 @@ function generators({ stages }: Plan, show: Show): string {
           return [name, check, show({ kind, value }), show({ kind, value: limit }), show({ kind, value: margin })];
         }),
   );
-  return rows.length === 0 ? "" : `## Generator\n\n${table(["source", "check", "asked", "limit", "left"], rows)}`;
-}
-
-/** Names come from the job: a bar or a line break in one must not break the table. */
-function cell(value: string): string {
-  return value.replace(/[|\r\n]/g, " ");
-}
-
-function table(heads: readonly string[], rows: readonly (readonly string[])[]): string {
-  const row = (cells: readonly string[]): string => `| ${cells.map(cell).join(" | ")} |`;
-  return [row(heads), row(heads.map(() => "---")), ...rows.map(row)].join("\n");
+  return rows.length === 0
+    ? ""
+    : `## Generator\n\n${markdownTable(["source", "check", "asked", "limit", "left"], rows)}`;
 }

@@ -193,6 +193,8 @@ export interface ChosenPump {
   readonly flowBand: FlowBand | null;
   /** Pressure at the surface against a closed valve, the water at its highest. */
   readonly shutoffPressure: GaugePressure;
+  /** The same with the water at its usual level. */
+  readonly usualShutoff: GaugePressure;
   /** Cooling of its motor at the least flow it runs long at. */
   readonly cooling: MotorCooling;
 }
@@ -277,6 +279,8 @@ export interface TankStage {
   readonly volumeBy: "job" | "plan";
   /** Its precharge. */
   readonly precharge: GaugePressure;
+  /** Highest working pressure of its plate; null where the job does not say. */
+  readonly maximumPressure: GaugePressure | null;
   /** What it gives between cut-out and cut-in. */
   readonly drawdown: TankDrawdown;
   /** The use that starts the pump most often; null where no pump delivers. */

@@ -42,6 +42,7 @@ export function tankStage(lift: Lift, curve: PumpCurve | null, atmosphere: Absol
     volume,
     volumeBy: tank?.volume === undefined ? "plan" : "job",
     precharge,
+    maximumPressure: tank?.maximumPressure ?? null,
     drawdown: tankDrawdown({ ...charge, cutIn, cutOut }),
     worst: filling?.worst ?? null,
     fillTime: filling?.time ?? null,
