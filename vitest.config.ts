@@ -14,7 +14,15 @@ export default defineConfig({
     reporters: process.env["CI"] ? ["dot", ["json", { outputFile: "coverage/test-results.json" }]] : ["dot"],
     coverage: { provider: "v8", include: ["src/**/*.ts"], reporter: ["text-summary", "lcovonly"] },
     projects: [
-      { extends: true, test: { name: "tests", include: ["tests/**/*.test.ts"], exclude: ["tests/examples/**"] } },
+      {
+        extends: true,
+        test: {
+          name: "tests",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/examples/**"],
+          setupFiles: ["tests/setup.ts"],
+        },
+      },
       {
         extends: true,
         test: { name: "examples", include: ["tests/examples/generated/*.test.ts"], isolate: false, pool: "threads" },

@@ -31,7 +31,7 @@ const SIBLINGS = {
   head: ["pipe"],
   fittings: ["pipe"],
   motor: ["conductor"],
-  generator: ["conductor", "motor"],
+  generator: ["conductor"],
   control: ["pump", "tank"],
   network: ["system"],
   selection: ["system", "network"],

@@ -43,7 +43,7 @@ export interface SimulationInput {
   readonly keepDays?: number;
   /**
    * Most stretches of time, and steps of integration, to work through one by one before giving up. A year of 100 000
-   * events takes some 200 000, with a storing well some 4 000 000. 5 000 000 if left out. 1 to 1e9.
+   * events takes some 200 000, with a storing well some 1 000 000. 5 000 000 if left out. 1 to 1e9.
    */
   readonly mostSteps?: number;
 }

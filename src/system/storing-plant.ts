@@ -6,11 +6,12 @@
  *
  * @module
  */
-import { dormandPrince, findRoot, type StepRoom, stepRoom } from "../numeric/index.ts";
+import { findRoot } from "../numeric/index.ts";
+import { dormandPrince, type StepRoom, stepOn, stepRoom, within } from "../numeric/runge-kutta.ts";
 import { bankPressure, bankWater } from "../tank/bank.ts";
 import { InputError } from "../units/index.ts";
 import type { CompiledSystem } from "./compile.ts";
-import { type CubicPiece, falls, slopeAt, valueAt } from "./cubic-pieces.ts";
+import { type CubicPiece, falls, valueAt } from "./cubic-pieces.ts";
 import { emptyPressure } from "./locus.ts";
 import type { Mutable, Outcome, Plant, PlantStart } from "./plant.ts";
 
@@ -28,7 +29,8 @@ type Regime = "free" | "at set" | "above set" | "empty";
 
 /** A plant whose well remembers. */
 export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
-  const { bank, cutIn, cutOut, makes, mostFlow, weight, power, freeArea, aquiferLoss: B, wellLoss: C } = system;
+  const { bank, cutIn, cutOut, makes, mostFlow, weight, power, variableSpeed, freeArea } = system;
+  const { aquiferLoss: B, wellLoss: C } = system;
   for (const piece of makes) {
     if (!falls(piece))
       throw new InputError("system.pump", piece.from, "a head at the tank that falls as the flow grows");
@@ -46,19 +48,20 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   const dry = system.intake - system.staticLevel;
   /** Flows nearer than this are equal. */
   const alike = 1e-12 * mostFlow;
-  const room: StepRoom = stepRoom(4);
+  const last = makes.length - 1;
+  const { to: endFlow } = makes[last] as CubicPiece;
+  const endHead = valueAt(makes[last] as CubicPiece, endFlow);
+  // One tank of slow air, the usual case, has its law written out.
+  const oneTank = bank.amount.length === 1 && bank.power === 1;
+  const amount = bank.amount[0] as number;
+  const offset = bank.offset[0] as number;
+  const airOfOneTank = (bank.volume[0] as number) - dead;
 
-  // Water stored, drawdown, and since the stretch began: volume pumped, energy used.
-  let state: number[] = [storedAt(begin.pressure), begin.drawdown, 0, 0];
-  let pressure = begin.pressure;
-  let flow = 0;
-  let elapsed = 0;
-  let refused = 0;
-  let step = 1;
-  let steps = 0;
-  // Where the last search for a flow ended: the next begins there.
-  let lastFlow = 0;
+  // Water stored, drawdown, and since the stretch began: volume pumped, energy used. The rates depend on the first two.
+  const room: StepRoom = stepRoom(4, 2);
+  const state = Float64Array.of(storedAt(begin.pressure), begin.drawdown, 0, 0);
 
+  // Numbers changed in place, in objects: variables shared by closures would be boxed anew at every change.
   const now: Mutable<Plant> = {
     water: at(0),
     pressure: begin.pressure,
@@ -71,12 +74,10 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
     memory: at(1),
     depth: () => system.staticLevel + at(1),
     start(demand) {
-      flow = flowIn(regimeAt(demand), state, demand);
-      now.flow = flow;
+      now.flow = flowIn(regimeAt(demand), state, demand);
       return at(1) < trip;
     },
     stop() {
-      flow = 0;
       now.flow = 0;
     },
     running: (limit, demand) => shown(running(limit, demand)),
@@ -87,149 +88,181 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
       return target > 0 ? recovering(inflow(at(1)), inflow(target)) : Infinity;
     },
   };
+  const going = {
+    regime: "free" as Regime,
+    demand: 0,
+    left: 0,
+    /** Length of the step to try next, s. */
+    step: 1,
+    /** Whether the first stage holds the rates of the state. */
+    ratesKnown: false,
+    // Where the last search for a flow ended, and the slope there: the next begins on that tangent.
+    piece: last,
+    flow: 0,
+    head: 0,
+    perHead: 0,
+  };
   return now;
 
   /** Shows outside how things stand after a stretch. */
   function shown(outcome: Outcome): Outcome {
     now.water = at(0);
-    now.pressure = pressure;
-    now.flow = flow;
-    now.elapsed = elapsed;
     now.pumped = at(2);
-    now.refused = refused;
     now.energy = at(3);
-    now.steps = steps;
     now.memory = at(1);
     return outcome;
   }
 
   function running(limit: number, demand: number): Outcome {
-    let left = limit;
-    let spent = 0;
-    refused = state[2] = state[3] = 0;
+    going.demand = demand;
+    going.left = limit;
+    going.ratesKnown = false;
+    now.refused = state[2] = state[3] = 0;
+    let moved = false;
+    let outcome: Outcome | undefined;
+    while (outcome === undefined) {
+      if (at(1) >= trip) outcome = "low level";
+      else if (at(1) >= dry) outcome = "ran dry";
+      else if (!(going.left > 0)) outcome = "limit";
+      else if (++now.steps > begin.mostSteps) outcome = "given up";
+      else {
+        const regime = regimeAt(demand);
+        if (regime !== going.regime) going.ratesKnown = false;
+        going.regime = regime;
+        moved = true;
+        const mark = advance();
+        if (mark === "cut-out" || mark === "tank empty") outcome = mark;
+      }
+    }
+    now.elapsed = outcome === "limit" ? limit : limit - going.left;
+    if (outcome === "cut-out") {
+      now.pressure = cutOut;
+      now.flow = 0;
+    } else if (moved) {
+      now.pressure = pressureIn(going.regime, state, demand);
+      now.flow = flowIn(going.regime, state, demand);
+    }
+    return outcome;
+  }
+
+  /** One step of time, or less where a mark is passed in it. */
+  function advance(): Mark | undefined {
+    const { left } = going;
+    const start = room.stages[0] as Float64Array;
+    if (!going.ratesKnown) rates(state, start);
+    // Nothing moves any more: the rest of the time passes at once.
+    if (
+      Math.abs(start[0] as number) * left <= STILL * waterAtCutOut &&
+      Math.abs(start[1] as number) * left <= STILL * Math.max(1, at(1))
+    ) {
+      for (let i = 2; i < 4; i++) state[i] = at(i) + (start[i] as number) * left;
+      refuse(left, (start[2] as number) * left);
+      going.left = 0;
+      return undefined;
+    }
+    let h = Math.min(going.step, left);
     for (;;) {
-      if (at(1) >= trip) return ended("low level");
-      if (at(1) >= dry) return ended("ran dry");
-      if (!(left > 0)) return ended("limit");
-      if (++steps > begin.mostSteps) return ended("given up");
-      const regime = regimeAt(demand);
-      const passed = advance(regime, demand);
-      if (passed === "cut-out") {
-        state[0] = waterAtCutOut;
-        pressure = cutOut;
-        flow = 0;
-        return ended("cut-out");
+      dormandPrince(rates, state, h, room);
+      const error = Math.max(
+        Math.abs(room.error[0] as number) / (TOLERANCE * waterAtCutOut),
+        Math.abs(room.error[1] as number) / (TOLERANCE * Math.max(1, at(1))),
+      );
+      if (error > 1 && h > SHORTEST_STEP) {
+        h = Math.max(SHORTEST_STEP, h * Math.max(0.2, 0.9 * error ** -0.2));
+        continue;
       }
-      if (passed === "tank empty") {
-        state[0] = 0;
-        return ended("tank empty");
+      const mark = firstPassed(state, room.next);
+      if (mark === undefined) {
+        const next = h * Math.min(5, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2));
+        // A step cut short by the end of the stretch says nothing against the one meant.
+        going.step = h < left ? next : Math.max(next, going.step);
+        take(h);
+        return undefined;
       }
-    }
-
-    /** One step of time, or less where something is passed in it. */
-    function advance(regime: Regime, demand: number): Outcome {
-      const rates = (y: readonly number[], out: number[]): void => {
-        const q = flowIn(regime, y, demand);
-        out[0] = regime === "at set" || regime === "empty" ? 0 : q - demand;
-        out[1] = (q - inflow(y[1] as number)) / freeArea;
-        out[2] = q;
-        out[3] = power === undefined ? 0 : power(q, headAt(q, y));
-      };
-      // Nothing moves any more: the rest of the time passes at once.
-      const now = [0, 0, 0, 0];
-      rates(state, now);
-      if (
-        Math.abs(now[0] as number) * left <= STILL * waterAtCutOut &&
-        Math.abs(now[1] as number) * left <= STILL * Math.max(1, at(1))
-      ) {
-        state = [at(0), at(1), at(2) + (now[2] as number) * left, at(3) + (now[3] as number) * left];
-        settle(regime, left, (now[2] as number) * left, demand);
-        left = 0;
-        return "limit";
+      const before = excessOf(mark, state);
+      if (before >= 0 && h > SHORTEST_STEP) {
+        // It stands at the mark and comes back to it: a shorter step sees it leave first.
+        h = Math.max(SHORTEST_STEP, h / 4);
+        continue;
       }
-      let h = Math.min(step, left);
-      for (;;) {
+      if (before < 0) {
+        h = passing(mark, h, before);
         dormandPrince(rates, state, h, room);
-        const error = Math.max(
-          Math.abs(room.error[0] as number) / (TOLERANCE * waterAtCutOut),
-          Math.abs(room.error[1] as number) / (TOLERANCE * Math.max(1, at(1))),
-        );
-        if (error > 1 && h > SHORTEST_STEP) {
-          h = Math.max(SHORTEST_STEP, h * Math.max(0.2, 0.9 * error ** -0.2));
-          continue;
-        }
-        const event = firstPassed(regime, state, room.next, demand);
-        if (event === undefined) {
-          const whole = h >= left;
-          step = h * Math.min(5, Math.max(0.2, 0.9 * Math.max(error, 1e-10) ** -0.2));
-          take(regime, h, demand);
-          if (whole) left = 0;
-          return "limit";
-        }
-        const excess = (y: readonly number[]): number => excessOf(event, regime, y, demand);
-        if (excess(state) >= 0 && h > SHORTEST_STEP) {
-          // It stands at the mark and comes back to it: a shorter step sees it leave first.
-          h = Math.max(SHORTEST_STEP, h / 4);
-          continue;
-        }
-        const from = state;
-        if (excess(from) < 0) {
-          const reach = (part: number): number => {
-            dormandPrince(rates, from, part, room);
-            return excess(room.next);
-          };
-          // Never less than the shortest step: a mark met again at once must not stop the clock.
-          const found = Math.min(h, Math.max(SHORTEST_STEP, findRoot(reach, 0, h, 1e-14 * h).x));
-          dormandPrince(rates, from, found, room);
-          h = found;
-        }
-        take(regime, h, demand);
-        if (event === "set") {
-          state[0] = waterAtSet;
-          pressure = (stepAt as { set: number }).set;
-        }
-        if (event === "low level") state[1] = trip;
-        if (event === "ran dry") state[1] = dry;
-        return event === "cut-out" || event === "tank empty" ? event : "limit";
+        h += ontoMark(mark, h);
       }
-    }
-
-    function take(regime: Regime, h: number, demand: number): void {
-      const before = at(2);
-      state = [...room.next];
-      state[1] = Math.max(0, at(1));
-      settle(regime, h, at(2) - before, demand);
-      left -= h;
-      spent += h;
-    }
-
-    /** Pressure and flow that belong to the state, and what was refused on the way. */
-    function settle(regime: Regime, time: number, given: number, demand: number): void {
-      pressure = pressureIn(regime, state, demand);
-      flow = flowIn(regime, state, demand);
-      if (regime === "empty") refused += Math.max(0, demand * time - given);
-    }
-
-    function ended(outcome: Outcome): Outcome {
-      elapsed = outcome === "limit" ? limit : spent;
-      return outcome;
+      take(h);
+      going.ratesKnown = false;
+      if (mark === "cut-out") state[0] = waterAtCutOut;
+      if (mark === "tank empty") state[0] = 0;
+      if (mark === "set") state[0] = waterAtSet;
+      if (mark === "low level") state[1] = trip;
+      if (mark === "ran dry") state[1] = dry;
+      return mark;
     }
   }
 
+  /** When within the step just taken a mark is passed, by the states on the way, which err no more than the step does. */
+  function passing(mark: Mark, h: number, before: number): number {
+    const after = excessOf(mark, room.next);
+    const excess = (share: number): number => {
+      if (share === 0) return before;
+      return share === 1 ? after : excessOf(mark, within(state, h, share, room));
+    };
+    // Never less than the shortest step: a mark met again at once must not stop the clock.
+    return Math.min(h, Math.max(SHORTEST_STEP, h * findRoot(excess, 0, 1, 1e-14).x));
+  }
+
+  /** Moves the end of a step that errs by a little onto the mark, along the rates there; the time that takes. */
+  function ontoMark(mark: Mark, h: number): number {
+    const { next, state: beyond } = room;
+    const end = room.stages[6] as Float64Array;
+    const probe = 1e-6 * h;
+    for (let i = 0; i < 2; i++) beyond[i] = (next[i] as number) + probe * (end[i] as number);
+    const excess = excessOf(mark, next);
+    const time = Math.min((-excess * probe) / (excessOf(mark, beyond) - excess), going.left - h);
+    // Where it only touches the mark, or h is too short to tell, it stays as it is.
+    if (!(Math.abs(time) <= 1e-3 * h)) return 0;
+    for (let i = 0; i < 4; i++) next[i] = (next[i] as number) + time * (end[i] as number);
+    return time;
+  }
+
+  function take(h: number): void {
+    const pumpedBefore = at(2);
+    for (let i = 0; i < 4; i++) state[i] = room.next[i] as number;
+    stepOn(room);
+    going.ratesKnown = true;
+    if (at(1) < 0) {
+      state[1] = 0;
+      going.ratesKnown = false;
+    }
+    refuse(h, at(2) - pumpedBefore);
+    going.left -= h;
+  }
+
+  /** Counts what is not delivered in a time. */
+  function refuse(time: number, given: number): void {
+    if (going.regime === "empty") now.refused += Math.max(0, going.demand * time - given);
+  }
+
+  function rates(y: Float64Array, out: Float64Array): void {
+    const { regime, demand } = going;
+    const q = flowIn(regime, y, demand);
+    out[0] = regime === "at set" || regime === "empty" ? 0 : q - demand;
+    out[1] = (q - inflow(y[1] as number)) / freeArea;
+    out[2] = q;
+    // At full speed the power follows from the flow alone.
+    out[3] = power === undefined ? 0 : power(q, variableSpeed ? headAt(q, y) : 0);
+  }
+
   /** What a step passed, if anything; where several, the one that is looked at first by its place in the list. */
-  function firstPassed(
-    regime: Regime,
-    from: readonly number[],
-    to: readonly number[],
-    demand: number,
-  ): Mark | undefined {
+  function firstPassed(from: Float64Array, to: Float64Array): Mark | undefined {
     let first: Mark | undefined;
     let soonest = Infinity;
     for (const mark of MARKS) {
-      const after = excessOf(mark, regime, to, demand);
+      const after = excessOf(mark, to);
       if (!(after > 0)) continue;
       // By proportion, which of several is passed first; the search then finds it exactly.
-      const before = Math.min(0, excessOf(mark, regime, from, demand));
+      const before = Math.min(0, excessOf(mark, from));
       const part = before / (before - after);
       if (part < soonest) {
         soonest = part;
@@ -240,8 +273,10 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   }
 
   /** How far a state is past a mark: above 0 once it is passed. */
-  function excessOf(mark: Mark, regime: Regime, y: readonly number[], demand: number): number {
-    const [water, drawdown] = y as [number, number];
+  function excessOf(mark: Mark, y: Float64Array): number {
+    const { regime, demand } = going;
+    const water = y[0] as number;
+    const drawdown = y[1] as number;
     switch (mark) {
       case "cut-out":
         return regime === "free" || regime === "above set" ? water - waterAtCutOut : -1;
@@ -273,7 +308,7 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   }
 
   /** The pump's flow in a state. */
-  function flowIn(regime: Regime, y: readonly number[], demand: number): number {
+  function flowIn(regime: Regime, y: Float64Array, demand: number): number {
     const drawdown = y[1] as number;
     if (regime === "at set") return demand;
     if (regime === "empty") return Math.min(demand, regulatedFlow(0, drawdown));
@@ -282,7 +317,7 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
     return stepAt === undefined ? regulatedFlow(p, drawdown) : baseFlow(p, drawdown);
   }
 
-  function pressureIn(regime: Regime, y: readonly number[], demand: number): number {
+  function pressureIn(regime: Regime, y: Float64Array, demand: number): number {
     if (regime !== "empty") return regime === "at set" ? (stepAt as { set: number }).set : pressureOf(y[0] as number);
     if (regulatedFlow(0, y[1] as number) <= demand) return 0;
     // Between the open air and the pressure at which the tanks open, where the pump gives just what is used.
@@ -307,50 +342,73 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   /** The pump's flow at a pressure with nothing between. */
   function baseFlow(p: number, drawdown: number): number {
     const head = p / weight + lift + drawdown;
-    const last = makes.length - 1;
-    for (let i = last; i >= 0; i--) {
-      const piece = makes[i] as (typeof makes)[number];
-      if (i === last && head <= valueAt(piece, piece.to)) return piece.to;
-      if (head > piece.c0) continue;
-      lastFlow = flowOnPiece(piece, head, lastFlow);
-      return lastFlow;
+    if (head <= endHead) return endFlow;
+    let i = going.piece;
+    while (i < last && head <= (makes[i + 1] as CubicPiece).c0) i++;
+    while (i >= 0 && head > (makes[i] as CubicPiece).c0) i--;
+    if (i < 0) return 0;
+    going.piece = i;
+    const { from, to, c0, c1, c2, c3 } = makes[i] as CubicPiece;
+    // Newton kept in its bracket. The tangent at the last flow found gives the guess, and saves one step in three.
+    const guess = going.flow + (head - going.head) * going.perHead;
+    const end = to - from;
+    let t = guess > from && guess < to ? guess - from : end / 2;
+    let low = 0;
+    let high = end;
+    let perHead = 0;
+    const small = 1e-15 * to;
+    for (let n = 0; n < 100; n++) {
+      const excess = c0 - head + t * (c1 + t * (c2 + t * c3));
+      perHead = 1 / (c1 + t * (2 * c2 + t * 3 * c3));
+      if (excess > 0) low = t;
+      else high = t;
+      const before = t;
+      const move = excess * perHead;
+      t -= move;
+      if (!(t >= low && t <= high)) t = low + (high - low) / 2;
+      // What is left after a Newton step is curvature over slope times half its square.
+      else if (move * move * Math.abs((c2 + 3 * c3 * before) * perHead) <= small) break;
+      if (Math.abs(t - before) <= small) break;
     }
-    return 0;
+    going.flow = from + t;
+    going.head = head;
+    going.perHead = perHead;
+    return going.flow;
   }
 
-  function headAt(q: number, y: readonly number[]): number {
+  function headAt(q: number, y: Float64Array): number {
     const p = (y[0] as number) > 0 ? pressureOf(y[0] as number) : 0;
     return p / weight + lift + (y[1] as number) + system.lossAt(q);
   }
 
   function resting(limit: number, demand: number, heldOff: boolean): Outcome {
-    flow = refused = state[2] = state[3] = 0;
+    now.flow = now.refused = state[2] = state[3] = 0;
     const floor = heldOff ? 0 : waterAtCutIn;
-    if (!heldOff && pressure <= cutIn) {
-      elapsed = 0;
+    if (!heldOff && now.pressure <= cutIn) {
+      now.elapsed = 0;
       return "cut-in";
     }
     if (!(at(0) > 0)) {
-      if (demand > 0) pressure = 0;
-      elapsed = demand > 0 && !heldOff && pressure <= cutIn ? 0 : limit;
-      refused = demand * elapsed;
-      recover(elapsed);
-      return elapsed === 0 ? "cut-in" : "limit";
+      if (demand > 0) now.pressure = 0;
+      now.elapsed = demand > 0 && !heldOff && now.pressure <= cutIn ? 0 : limit;
+      now.refused = demand * now.elapsed;
+      recover(now.elapsed);
+      return now.elapsed === 0 ? "cut-in" : "limit";
     }
     const time = Math.max(0, at(0) - floor) / demand;
     // Not so for 0/0, nothing stored above the floor and nothing used.
     const reaches = time <= limit;
-    elapsed = reaches ? time : limit;
-    recover(elapsed);
+    now.elapsed = reaches ? time : limit;
+    recover(now.elapsed);
     if (reaches) {
       state[0] = floor;
-      // With the precharge at the cut-in the pump starts as the last water leaves, and no pressure is lost.
+      // With the precharge at the cut-in the pump starts as the last water leaves, and no now.pressure is lost.
       const empties = heldOff || opening > cutIn;
-      pressure = empties ? opening : cutIn;
+      now.pressure = empties ? opening : cutIn;
       return empties ? "tank empty" : "cut-in";
     }
     state[0] = at(0) - demand * limit;
-    pressure = pressureOf(at(0));
+    now.pressure = pressureOf(at(0));
     return "limit";
   }
 
@@ -391,7 +449,9 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   }
 
   function pressureOf(stored: number): number {
-    return stored > 0 ? Math.max(opening, bankPressure(bank, stored + dead, 2e8)) : opening;
+    if (!(stored > 0)) return opening;
+    if (!oneTank) return Math.max(opening, bankPressure(bank, stored + dead, 2e8));
+    return Math.min(Math.max(amount / (airOfOneTank - stored) - offset, opening), 2e8);
   }
 
   function at(i: number): number {
@@ -402,21 +462,3 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
 /** What a step may pass. */
 type Mark = "cut-out" | "low level" | "ran dry" | "tank empty" | "set" | "regime";
 const MARKS: readonly Mark[] = ["cut-out", "low level", "ran dry", "tank empty", "set", "regime"];
-
-/** The flow at which a falling piece makes a head, by Newton kept in its bracket, from a guess where it lies on the piece. */
-function flowOnPiece(piece: CubicPiece, head: number, guess: number): number {
-  let low = piece.from;
-  let high = piece.to;
-  const small = 1e-15 * high;
-  let x = guess > low && guess < high ? guess : low + (high - low) / 2;
-  for (let i = 0; i < 100; i++) {
-    const excess = valueAt(piece, x) - head;
-    if (excess > 0) low = x;
-    else high = x;
-    let next = x - excess / slopeAt(piece, x);
-    if (!(next >= low && next <= high)) next = low + (high - low) / 2;
-    if (Math.abs(next - x) <= small) return next;
-    x = next;
-  }
-  return x;
-}

@@ -298,6 +298,24 @@ test("a pump that runs past the end of its curve is said to", () => {
   expect(simulate({ system: system(), ...day }).insideRange).toBe(true);
 });
 
+test("with a well that stores, where the use is cut into segments does not move the events", () => {
+  fc.assert(
+    fc.property(between(0.5, 10), between(7, 900), controls, (use, seconds, control) => {
+      const timesIn = (duration: Duration): readonly number[] =>
+        simulate({
+          system: system({ control }, BORE),
+          demand: [{ duration, flow: gpm(use) }],
+          duration: hours(4),
+        }).events.map(({ time }) => time);
+      const whole = timesIn(hours(4));
+      const parts = timesIn(seconds as Duration);
+      expect(parts).toHaveLength(whole.length);
+      for (const [i, time] of whole.entries()) expect(Math.abs((parts[i] as number) - time)).toBeLessThan(1e-6 * time);
+    }),
+    { numRuns: 40 },
+  );
+});
+
 test("too few steps allowed is said", () => {
   const demand = [{ duration: days(1), flow: gpm(3) }];
   const run = simulate({ system: system(), demand, duration: days(1), mostSteps: 10, keepEvents: 1000 });
