@@ -10,7 +10,7 @@ import type { GaugePressure, Length } from "../units/index.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
-import { elevations, tankElevation } from "./layout-solve.ts";
+import { elevations, lowerEnd, tankElevation } from "./layout-solve.ts";
 import { flowAt, type Lift, pressureAtShutoff } from "./lift.ts";
 import type { ControlsStage, LayoutStage } from "./stages.ts";
 import { usesOf } from "./uses.ts";
@@ -74,13 +74,13 @@ function ratedParts(lift: Lift, layout: LayoutStage): readonly RatedPart[] {
     ) as GaugePressure;
   return [
     ...(job.tank?.maximumPressure === undefined ? [] : [{ name: "tank", rating: job.tank.maximumPressure }]),
-    ...layout.runs.flatMap(({ name, from, to, pressureRating }) =>
+    ...layout.runs.flatMap(({ name, pressureRating, ...run }) =>
       pressureRating === null
         ? []
         : [
             {
               name: `run ${name}`,
-              rating: atTank(pressureRating, Math.min(places.get(from) ?? 0, places.get(to) ?? 0) as Length),
+              rating: atTank(pressureRating, lowerEnd(run, places)),
             },
           ],
     ),

@@ -4,15 +4,12 @@
  * @module
  */
 import { dailyDemand } from "../demand/index.ts";
-import type { Volume } from "../units/index.ts";
+import { days, type Volume } from "../units/index.ts";
 import type { Finding } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
 import type { DemandStage } from "./stages.ts";
 import { usesOf } from "./uses.ts";
-
-/** Seconds in a day. */
-const DAY = 86400;
 
 /** The day's water, and the use that takes most at once. */
 export function demandStage(job: Job): DemandStage {
@@ -29,7 +26,7 @@ export function demandStage(job: Job): DemandStage {
         });
   return {
     daily,
-    yieldPerDay: (job.well.yield * DAY) as Volume,
+    yieldPerDay: (job.well.yield * days(1)) as Volume,
     designFlow: governing.flow,
     governingUse: governing.name,
   };

@@ -3,6 +3,7 @@
  *
  * @module
  */
+import { perDay } from "../units/index.ts";
 import { type Measure, type MeasureKind, measure } from "./measure.ts";
 import type { PlanStages } from "./stages.ts";
 
@@ -21,9 +22,6 @@ export interface StageFigures {
   /** The figures. */
   readonly figures: readonly Figure[];
 }
-
-/** Seconds in a day. */
-const DAY = 86400;
 
 const num = (label: string, kind: MeasureKind, value: number): Figure => ({ label, value: measure(kind, value) });
 const text = (label: string, value: string): Figure => ({ label, value });
@@ -159,7 +157,7 @@ export function stageFigures(stages: PlanStages): readonly StageFigures[] {
             title: "A day of use",
             figures: [
               text("How the water is drawn", `the day's water in ${day.draws} equal draws, the uses in turn`),
-              num("Starts of the pump", "startsPerDay", day.starts / DAY),
+              num("Starts of the pump", "startsPerDay", perDay(day.starts)),
               num("Time it runs", "time", day.runTime),
               ...(day.shortestRun === null ? [] : [num("Its shortest run", "shortTime", day.shortestRun)]),
               num("Water delivered", "volume", day.delivered),

@@ -37,6 +37,11 @@ export function elevations(job: Job): ReadonlyMap<string, Length> {
   ]);
 }
 
+/** Elevation of the lower end of a run, where its pressure is highest. */
+export function lowerEnd({ from, to }: Pick<JobRun, "from" | "to">, places: ReadonlyMap<string, Length>): Length {
+  return Math.min(places.get(from) ?? 0, places.get(to) ?? 0) as Length;
+}
+
 /** The layout as the network solver reads it: some outlets, the tank at a pressure. */
 export function layoutNetwork(
   { job, water, pipes }: Layout,

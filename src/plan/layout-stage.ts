@@ -11,7 +11,7 @@ import { choosePipes, highestVelocity } from "./choose-pipes.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
-import { elevations, solveUse, tankElevation } from "./layout-solve.ts";
+import { elevations, lowerEnd, solveUse, tankElevation } from "./layout-solve.ts";
 import { ratingAt } from "./pipes.ts";
 import type { LayoutStage, RunPlan, UsePlan } from "./stages.ts";
 import { usesOf } from "./uses.ts";
@@ -67,9 +67,7 @@ function runPlan(
   const busiest = solved
     .map(({ runs }) => runs[i])
     .reduce((most, result) => (Math.abs(result?.flow ?? 0) > Math.abs(most?.flow ?? 0) ? result : most), undefined);
-  const places = elevations(job);
-  const lowest = Math.min(places.get(run.from) ?? 0, places.get(run.to) ?? 0);
-  const fall = (tankElevation(job) - lowest) as Length;
+  const fall = (tankElevation(job) - lowerEnd(run, elevations(job))) as Length;
   return {
     name: `${run.from} – ${run.to}`,
     from: run.from,

@@ -16,6 +16,7 @@ import {
   lockedRotorDrop,
   parseConductorSize,
   smallestConductor,
+  type VoltageDropInput,
   voltageDrop,
 } from "../conductor/index.ts";
 import { generatorCheck } from "../generator/index.ts";
@@ -67,14 +68,7 @@ export function powerStage(job: Job, { motor }: JobPumpCandidate, setting: Lengt
   });
   const sizes = sizesOf(job, source, load, branch.conductorAmpacity, setting);
   const segments = circuit.map((cable, i) => segmentOf(cable, sizes[i] as ConductorSize, setting));
-  const running = voltageDrop({
-    system: source.phase,
-    sourceVoltage: source.voltage,
-    current: load.current,
-    powerFactor: load.powerFactor,
-    segments,
-    nominalVoltage: source.voltage,
-  });
+  const running = voltageDrop({ ...runningCircuit(source, load), segments });
   const carried = running.state === "carried";
   const breaker = job.power.breaker ?? branch.protectionRating;
   const cables = circuit.map((cable, i): CablePlan => {
@@ -133,6 +127,17 @@ function loadOf(motor: JobMotor): MotorLoad {
   };
 }
 
+/** The circuit with the motor running on a source, its cables aside; drop is told as a share of the source's voltage. */
+function runningCircuit(source: JobSource, load: MotorLoad): Omit<VoltageDropInput, "segments"> {
+  return {
+    system: source.phase,
+    sourceVoltage: source.voltage,
+    current: load.current,
+    powerFactor: load.powerFactor,
+    nominalVoltage: source.voltage,
+  };
+}
+
 function lengthOf(cable: JobCable, setting: Length): Length {
   return cable.length ?? setting;
 }
@@ -154,13 +159,7 @@ function sizesOf(
   const given = circuit.map(({ size }) => (size === undefined ? null : parseConductorSize(size)));
   const open = circuit.filter((_, i) => given[i] === null);
   const settled = circuit.flatMap((cable, i) => (given[i] == null ? [] : [segmentOf(cable, given[i], setting)]));
-  const common = {
-    system: source.phase,
-    sourceVoltage: source.voltage,
-    current: load.current,
-    powerFactor: load.powerFactor,
-    nominalVoltage: source.voltage,
-  };
+  const common = runningCircuit(source, load);
   const [first, second] = open;
   let chosen: readonly ConductorSize[];
   if (first !== undefined && second !== undefined && open.length === 2 && settled.length === 0) {
@@ -234,14 +233,7 @@ function sourcePlan(
   load: MotorLoad,
   segments: readonly CircuitSegment[],
 ): SourcePlan {
-  const running = voltageDrop({
-    system: source.phase,
-    sourceVoltage: source.voltage,
-    current: load.current,
-    powerFactor: load.powerFactor,
-    segments,
-    nominalVoltage: source.voltage,
-  });
+  const running = voltageDrop({ ...runningCircuit(source, load), segments });
   const start = lockedRotorDrop({
     system: source.phase,
     sourceVoltage: source.voltage,

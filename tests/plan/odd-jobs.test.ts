@@ -1,5 +1,6 @@
 /** Properties that are not the usual ranch: each must give a plan or an InputError that names a field of the job. */
-import { planSystem, readJob, reportOf, sampleJob } from "risingmain/plan";
+import { citationsOf, planSystem, readJob, reportOf, sampleJob } from "risingmain/plan";
+import { bibliography } from "risingmain/sources";
 import { feet } from "risingmain/units";
 import { describe, expect, test } from "vitest";
 
@@ -113,6 +114,26 @@ test("pipe too warm for its material is rated for nothing", () => {
   });
   const rating = (p: typeof plan) => p.stages.layout.runs[0]?.pressureRating ?? 0;
   expect(rating(plan)).toBeLessThan(rating(cool) / 2);
+});
+
+// Source: the factors of PE3408 are printed to 100 °F and no higher (src/pipe/derating/pe3408.ts).
+test("a pipe of a material with no factor at the water's temperature may see no pressure, and the plan stops", () => {
+  const plan = planned((document) => {
+    document.site.waterTemperature = "131 °F";
+    document.runs[0].pipe = "1 in PE3408 SIDR 11.5";
+  });
+  const [run] = plan.stages.layout.runs;
+  expect(run?.pressureRating).toBe(0);
+  expect(plan.findings.filter(({ code }) => code === "pipe-rating-exceeded").map(({ severity }) => severity)).toContain(
+    "stop",
+  );
+});
+
+// By meaning: friction and the electrical code bear on every plan with a pump; most of the bibliography bears on none.
+test("a plan cites what it rests on and nothing else of the bibliography", () => {
+  const cited = citationsOf(planSystem(readJob(sampleJob))).map(({ id }) => id);
+  expect(cited).toEqual(expect.arrayContaining(["colebrook-1939", "nfpa-70"]));
+  expect(cited.length).toBeLessThan(bibliography().length / 2);
 });
 
 test("a precharge above cut-out stops the plan: no water enters the tank", () => {
