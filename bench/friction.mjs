@@ -36,7 +36,7 @@ function serghides(re, k) {
   const bend = C - 2 * B + A;
   return (bend === 0 ? C : A - (B - A) ** 2 / bend) ** -2;
 }
-/** Clamond 2009: quartic steps on F = X2 - 0.2 with x = ln(X1 + F), two of them. */
+/** Clamond, Efficient resolution of the Colebrook equation, Ind. Eng. Chem. Res. 48 (2009) 3665: quartic steps on F = X2 - 0.2 with x = ln(X1 + F), two of them. */
 function clamond(re, k) {
   const X1 = (k * re * LN10) / (2 * 2.51 * 3.7);
   const X2 = Math.log((re * LN10) / (2 * 2.51));

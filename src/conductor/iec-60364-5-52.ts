@@ -17,7 +17,11 @@ export type IecInstallation = "A1" | "B1" | "C" | "D1";
 /** Insulation of the cable: PVC to 70 °C, cross-linked polyethylene to 90 °C. */
 export type IecInsulation = "PVC 70 °C" | "XLPE 90 °C";
 
-/** Areas of the columns, mm². */
+/**
+ * Areas of the columns, mm².
+ *
+ * @source iec-60364-5-52, Tables B.52.2 to B.52.5; recalled
+ */
 export const iecCapacityAreas: readonly number[] = [1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95];
 
 /**

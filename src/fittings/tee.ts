@@ -35,7 +35,7 @@ export interface TeeCoefficients {
   readonly insideRange: boolean;
 }
 
-/** E of the branch and F of the branch for joining flow, by the angle in degrees. */
+/** E of the branch and F of the branch for joining flow, by the angle in degrees; `crane-410`. */
 const JOINING: Readonly<Record<BranchAngle, readonly [E: number, F: number]>> = {
   30: [2, 1.74],
   45: [2, 1.41],

@@ -9,7 +9,11 @@ import { type Duration, InputError, type Power, type Ratio, type Volume, type Vo
 /** Fuels with a published figure. */
 export type GeneratorFuel = "diesel" | "gasoline" | "propane";
 
-/** Work at the engine's shaft from one US gallon, horsepower-hours: what a well-kept engine reaches near full load. */
+/**
+ * Work at the engine's shaft from one US gallon, horsepower-hours: what a well-kept engine reaches near full load.
+ *
+ * @source dorn-2008, Table 1
+ */
 export const shaftWorkPerGallon: Readonly<Record<GeneratorFuel, number>> = {
   diesel: 16.66,
   gasoline: 11.5,

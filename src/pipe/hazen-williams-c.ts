@@ -38,7 +38,12 @@ export interface HazenWilliamsCoefficient {
   readonly source: "ncees-2013" | "nfpa-13";
 }
 
-/** Coefficients as printed. */
+/**
+ * Coefficients as printed.
+ *
+ * @source ncees-2013, values of the coefficient C
+ * @source nfpa-13, table of C values; recalled
+ */
 export const hazenWilliamsCoefficients: readonly HazenWilliamsCoefficient[] = [
   { material: "plastic", age: "any", coefficient: 150, source: "ncees-2013" },
   { material: "copper", age: "any", coefficient: 150, source: "nfpa-13" },

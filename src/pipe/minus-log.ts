@@ -13,7 +13,7 @@ const SCALE = 8589934592;
 const TOO_SMALL = 256;
 const MORE = 1048576;
 
-/** ln of the middles of the 8 steps from 1 to 2: ln(1 + (2j + 1)/16), j = 0 to 7. */
+/** ln of the middles of the 8 steps from 1 to 2: ln(1 + (2j + 1)/16), j = 0 to 7; derived. */
 const LN_MIDDLES: readonly number[] = [
   0.06062462181643484, 0.17185025692665923, 0.27193371548364176, 0.3629054936893685, 0.44628710262841953,
   0.5232481437645479, 0.5947071077466928, 0.661398482245365,

@@ -36,7 +36,12 @@ export interface WallRoughness {
 
 const FOOT = 0.3048;
 
-/** Equivalent sand-grain heights of new pipe. */
+/**
+ * Equivalent sand-grain heights of new pipe.
+ *
+ * @source moody-1944, figure 2; recalled
+ * @source common practice: plastics taken as drawn tubing, stainless steel as steel
+ */
 export const wallRoughnesses: readonly WallRoughness[] = [
   { material: "PVC", roughness: (0.000005 * FOOT) as Length, source: "common practice" },
   { material: "PE", roughness: (0.000005 * FOOT) as Length, source: "common practice" },

@@ -3,7 +3,9 @@
  *
  * @module
  */
-import { bibliography, type Source } from "../sources/index.ts";
+import { requireObject } from "../numeric/index.ts";
+import { bibliography, findSource, type Source } from "../sources/index.ts";
+import type { Finding } from "./finding.ts";
 import type { Plan } from "./plan-system.ts";
 import { readPlan } from "./read-plan.ts";
 
@@ -14,22 +16,30 @@ const ID_FIELDS: readonly string[] = ["method", "source", "basis"];
 const ALWAYS: readonly string[] = ["iapws-sr6-08", "colebrook-1939", "iso-9906"];
 
 /**
- * The bibliography of a plan: each source that a stage or a finding of it names.
+ * The bibliography of a plan, each source that a stage or a finding of it names; or of one finding.
  *
- * @param plan - a plan from {@link planSystem}
- * @returns the records, ordered by id
- * @throws InputError where it is no plan
+ * @param cited - a plan from {@link planSystem}, or one of its findings
+ * @returns the records, ordered by id; none for a finding that rests on no printed source
+ * @throws InputError where it is neither
  * @source derived: the ids in the plan's own data
  *
  * @example
  * ```ts
  * import { citationsOf, planSystem, readJob, sampleJob } from "risingmain/plan";
  *
- * citationsOf(planSystem(readJob(sampleJob))).some(({ id }) => id === "colebrook-1939"); // => true
+ * const plan = planSystem(readJob(sampleJob));
+ * citationsOf(plan).some(({ id }) => id === "colebrook-1939"); // => true
+ * plan.findings.flatMap((finding) => citationsOf(finding).map(({ id }) => id)).length > 0; // => true
  * ```
  */
-export function citationsOf(plan: Plan): readonly Source[] {
-  return readPlan(plan, () => {
+export function citationsOf(cited: Plan | Finding): readonly Source[] {
+  requireObject("cited", cited);
+  if (!("stages" in cited)) {
+    requireObject("cited.basis", cited.basis);
+    const { source } = cited.basis;
+    return source === undefined ? [] : [findSource(source)];
+  }
+  return readPlan(cited, (plan) => {
     const named = new Set(ALWAYS);
     collect(plan, named);
     return bibliography().filter(({ id }) => named.has(id));

@@ -3,7 +3,10 @@
  *
  * @module
  */
+import type { Basis } from "../sources/index.ts";
 import type { Measure } from "./measure.ts";
+
+export type { Basis };
 
 /** How much a finding matters. */
 export type Severity =
@@ -15,16 +18,6 @@ export type Severity =
   | "look"
   /** In order; said because the reader will ask. */
   | "good";
-
-/** Where a limit comes from. */
-export interface Basis {
-  /** A printed source, a fact of the trade, or physics worked out from what is given. */
-  readonly kind: "published" | "common practice" | "derived" | "given";
-  /** Source id in the bibliography; only where published. */
-  readonly source?: string;
-  /** Where in the source; or what the limit was worked out from. */
-  readonly locator?: string;
-}
 
 /** The stages of a plan, in the order the work is done. */
 export type StageName =

@@ -13,7 +13,7 @@ const RECORD_VERSION = 1;
 const MOST_READINGS = 10_000;
 const MOST_CAUTIONS = 1000;
 
-/** What an instrument at a private well can show, SI; wide, to refuse slips of the pen and of the unit alone. */
+/** What an instrument at a private well can show, SI; wide, to refuse slips of the pen and of the unit alone; common practice. */
 const POSSIBLE: Partial<Readonly<Record<MeasureKind, readonly [low: number, high: number]>>> = {
   length: [0, 2000],
   volume: [0, 1e5],

@@ -22,6 +22,14 @@ const BIBTEX_TYPES: Readonly<Record<Source["type"], string>> = {
 
 /** A text longer than this is no title and no note. */
 const LONGEST = 4000;
+/** More records than any list of sources has. */
+const MOST_SOURCES = 10_000;
+/** Characters that a backslash alone does not make harmless in TeX. */
+const TEX_NAMES: Readonly<Record<string, string>> = {
+  "\\": "\\textbackslash{}",
+  "^": "\\textasciicircum{}",
+  "~": "\\textasciitilde{}",
+};
 /** More authors than any work has. */
 const MOST_AUTHORS = 1000;
 /** The fields that hold text. */
@@ -91,27 +99,78 @@ export function citeAsText(source: Source): string {
  */
 export function citeAsBibtex(source: Source): string {
   requireSource(source);
+  const { type, author, title, page, volume, edition, publisher, DOI, URL, note } = source;
+  const within = source["container-title"];
   const fields: readonly (readonly [string, string | undefined])[] = [
-    [
-      "author",
-      source.author?.map((name) => (name.literal === undefined ? nameOf(name) : `{${name.literal}}`)).join(" and "),
-    ],
-    ["title", `{${source.title}}`],
+    ["author", author?.map(bibtexName).join(" and ")],
+    // Twice in braces: a title keeps its capitals.
+    ["title", `{${tex(title)}}`],
     ["year", yearOf(source)],
-    ["journal", source.type === "article-journal" ? source["container-title"] : undefined],
-    ["volume", source.volume],
-    ["number", source.issue ?? source.number],
-    ["pages", source.page?.replace(/[–-]/, "--")],
-    ["edition", source.edition],
-    [source.type === "report" ? "institution" : "publisher", source.publisher],
-    ["doi", source.DOI],
-    ["url", source.URL],
-    ["note", source.note],
+    [type === "article-journal" ? "journal" : type === "chapter" ? "booktitle" : "series", within && tex(within)],
+    ["volume", volume && tex(volume)],
+    ["number", tex(source.issue ?? source.number ?? "")],
+    ["pages", page && tex(page).replace(/[–-]/, "--")],
+    ["edition", edition && tex(edition)],
+    [type === "report" ? "institution" : type === "thesis" ? "school" : "publisher", publisher && tex(publisher)],
+    ["doi", DOI],
+    ["url", URL],
+    ["note", note && tex(note)],
   ];
   const lines = fields
     .filter(([, value]) => value !== undefined && value !== "")
     .map(([key, value]) => `  ${key} = {${value}},`);
-  return [`@${BIBTEX_TYPES[source.type]}{${source.id},`, ...lines, "}"].join("\n");
+  return [`@${BIBTEX_TYPES[type]}{${source.id},`, ...lines, "}"].join("\n");
+}
+
+/**
+ * Sources as one BibTeX file.
+ *
+ * @param sources - the records: all of {@link bibliography}, or those of a plan
+ * @returns the text of the file
+ * @throws {@link units.InputError} where a record has no id, type or title, or an id comes twice
+ * @source derived: the entries, one after another
+ *
+ * @example
+ * ```ts
+ * import { asBibtex, bibliography } from "risingmain/sources";
+ *
+ * asBibtex(bibliography()).includes("@article{colebrook-1939,"); // => true
+ * ```
+ */
+export function asBibtex(sources: readonly Source[]): string {
+  requireSources(sources);
+  return sources.map((source) => `${citeAsBibtex(source)}\n`).join("\n");
+}
+
+/**
+ * Sources as one CSL-JSON file, the open format that reference managers and word processors read.
+ *
+ * @param sources - the records: all of {@link bibliography}, or those of a plan
+ * @returns the text of the file
+ * @throws {@link units.InputError} where a record has no id, type or title, or an id comes twice
+ * @source derived: the records are CSL items as they stand
+ *
+ * @example
+ * ```ts
+ * import { asCslJson, findSource } from "risingmain/sources";
+ *
+ * JSON.parse(asCslJson([findSource("colebrook-1939")]))[0].id; // => "colebrook-1939"
+ * ```
+ */
+export function asCslJson(sources: readonly Source[]): string {
+  requireSources(sources);
+  return `${JSON.stringify(sources, null, 2)}\n`;
+}
+
+function requireSources(sources: readonly Source[]): void {
+  requireList("sources", sources, 0, MOST_SOURCES);
+  const ids = new Set<string>();
+  sources.forEach((source, i) => {
+    requireSource(source);
+    if (ids.has(source.id))
+      throw new InputError(`sources[${i}].id`, source.id, "an id that no other record of the list has");
+    ids.add(source.id);
+  });
 }
 
 function requireSource(source: Source): void {
@@ -142,6 +201,15 @@ function requireSource(source: Source): void {
 function requireText(parameter: string, value: unknown): void {
   if (typeof value !== "string" || value === "" || value.length > LONGEST)
     throw new InputError(parameter, value, "a text");
+}
+
+/** Text with the characters that TeX takes for commands made harmless. */
+function tex(text: string): string {
+  return text.replace(/[\\{}&%$#_^~]/g, (character) => TEX_NAMES[character] ?? `\\${character}`);
+}
+
+function bibtexName(name: SourceName): string {
+  return name.literal === undefined ? tex(nameOf(name)) : `{${tex(name.literal)}}`;
 }
 
 function nameOf(name: SourceName): string {

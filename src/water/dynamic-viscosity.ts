@@ -6,7 +6,7 @@
 import type { DynamicViscosity, Temperature } from "../units/index.ts";
 import { requireLiquid } from "./temperature-range.ts";
 
-/** Amplitudes, µPa·s, and exponents of equation 7 of SR6-08. */
+/** Amplitudes, µPa·s, and exponents of equation 7 of `iapws-sr6-08`. */
 const TERMS: readonly (readonly [amplitude: number, exponent: number])[] = [
   [280.68, -1.9],
   [511.45, -7.7],

@@ -1,7 +1,7 @@
 /**
  * Liquid water at 0.1 MPa: volume, its two slopes and heat capacity, by the equations of IAPWS SR6-08.
  *
- * Source: IAPWS SR6-08(2011), table 1 and equations 1 to 5; coefficients as that release prints them.
+ * Source: `iapws-sr6-08`, the release of 2011, table 1 and equations 1 to 5; coefficients as that release prints them.
  * The heat capacity is here only because the speed of sound needs it.
  *
  * @module

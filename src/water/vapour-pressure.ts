@@ -7,11 +7,11 @@ import { requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
 import type { AbsolutePressure, Length, Temperature } from "../units/index.ts";
 import { waterDensity } from "./density.ts";
 
-/** Critical temperature, K, and pressure, Pa, of water (SR1-86, section 1). */
+/** Critical temperature, K, and pressure, Pa, of water (`iapws-sr1-86`, section 1). */
 const CRITICAL_TEMPERATURE = 647.096;
 const CRITICAL_PRESSURE = 22.064e6;
 
-/** Coefficients a1 to a6 of equation 1 of SR1-86, with their exponents. */
+/** Coefficients a1 to a6 of equation 1 of `iapws-sr1-86`, with their exponents. */
 const TERMS: readonly (readonly [coefficient: number, exponent: number])[] = [
   [-7.85951783, 1],
   [1.84408259, 1.5],

@@ -113,16 +113,6 @@ export const pipeSources: readonly Source[] = [
     note: "Claim of 0.0023 % recalled.",
   },
   {
-    id: "clamond-2009",
-    type: "article-journal",
-    title: "Efficient resolution of the Colebrook equation",
-    author: [{ family: "Clamond", given: "D." }],
-    issued: { "date-parts": [[2009]] },
-    "container-title": "Industrial and Engineering Chemistry Research",
-    volume: "48",
-    page: "3665-3671",
-  },
-  {
     id: "jensen-fratini-1957",
     type: "article-journal",
     title: "Adjusted 'F' factors for sprinkler lateral design",
