@@ -148,7 +148,7 @@ export function asBibtex(sources: readonly Source[]): string {
  * @param sources - the records: all of {@link bibliography}, or those of a plan
  * @returns the text of the file
  * @throws {@link units.InputError} where a record has no id, type or title, or an id comes twice
- * @source derived: the records are CSL items as they stand
+ * @source derived: the records are CSL items
  *
  * @example
  * ```ts
@@ -159,7 +159,19 @@ export function asBibtex(sources: readonly Source[]): string {
  */
 export function asCslJson(sources: readonly Source[]): string {
   requireSources(sources);
-  return `${JSON.stringify(sources, null, 2)}\n`;
+  return `${JSON.stringify(sources.map(cslItem), null, 2)}\n`;
+}
+
+/** The fields of a record and no others, whatever the caller hung on it. */
+function cslItem(source: Source): Source {
+  const { author, issued } = source;
+  return {
+    ...(Object.fromEntries(
+      ["type", ...TEXT_FIELDS].map((field) => [field, source[field as "id"]]),
+    ) as unknown as Source),
+    ...(author && { author: author.map(({ family, given, literal }) => ({ family, given, literal }) as SourceName) }),
+    ...(issued && { issued: { "date-parts": issued["date-parts"] } }),
+  };
 }
 
 function requireSources(sources: readonly Source[]): void {
@@ -193,8 +205,10 @@ function requireSource(source: Source): void {
   if (source.issued !== undefined) {
     requireObject("source.issued", source.issued);
     requireList("source.issued.date-parts", source.issued["date-parts"], 1, 2);
-    requireList("source.issued.date-parts[0]", source.issued["date-parts"][0], 1, 3);
-    requireWhole("source.issued.date-parts[0][0]", source.issued["date-parts"][0]?.[0], -9999, 9999);
+    source.issued["date-parts"].forEach((parts, i) => {
+      requireList(`source.issued.date-parts[${i}]`, parts, 1, 3);
+      for (const part of parts) requireWhole(`source.issued.date-parts[${i}]`, part, -9999, 9999);
+    });
   }
 }
 

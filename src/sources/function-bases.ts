@@ -1170,7 +1170,7 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
     "derived: the entries, one after another"
   ],
   "sources.asCslJson": [
-    "derived: the records are CSL items as they stand"
+    "derived: the records are CSL items"
   ],
   "sources.citeAsBibtex": [
     "derived: the fields of the record under BibTeX's names"
