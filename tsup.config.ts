@@ -1,17 +1,31 @@
 import { readFileSync } from "node:fs";
+import type { Plugin } from "esbuild";
 import { defineConfig } from "tsup";
 
 /** The public modules are those the package exports; their types are rolled up one file a module. */
 const { exports } = JSON.parse(readFileSync("package.json", "utf8")) as { exports: Record<string, unknown> };
 const modules = Object.keys(exports).filter((key) => key.startsWith("./") && !key.endsWith(".json"));
 
+/** Each source becomes one file in each format: what it imports stays an import, of the built file. */
+const fileForFile: Plugin = {
+  name: "file-for-file",
+  setup({ initialOptions, onResolve }) {
+    const extension = initialOptions.format === "cjs" ? ".cjs" : ".js";
+    onResolve({ filter: /^\..*\.ts$/ }, ({ kind, path }) =>
+      kind === "entry-point" ? undefined : { path: path.replace(/\.ts$/, extension), external: true },
+    );
+  },
+};
+
 export default defineConfig({
-  // Every file is an entry, so that a program which takes one formula does not carry the tables beside it.
+  // File for file, so that a program which takes one formula does not carry the tables beside it.
   entry: ["src/**/*.ts"],
+  esbuildPlugins: [fileForFile],
   format: ["esm", "cjs"],
   target: "es2022",
   platform: "neutral",
   external: [/^node:/],
+  removeNodeProtocol: false,
   dts: {
     entry: {
       index: "src/index.ts",
@@ -20,7 +34,12 @@ export default defineConfig({
     compilerOptions: { ignoreDeprecations: "6.0" },
   },
   sourcemap: true,
-  splitting: true,
+  // The package holds the sources; its maps need not hold them again.
+  esbuildOptions: (options) => {
+    options.sourcesContent = false;
+  },
+  // In CommonJS a split build loses the way from its maps to the sources.
+  splitting: false,
   treeshake: false,
   clean: true,
 });

@@ -8,7 +8,7 @@ import { recordSchema } from "../src/plan/record-schema.ts";
 
 const FILE = "src/plan/record.schema.json";
 
-const schema = toJsonSchema(recordSchema, { errorMode: "throw" });
+const schema = toJsonSchema(recordSchema(), { errorMode: "throw" });
 const wanted = `${JSON.stringify({ $schema: "http://json-schema.org/draft-07/schema#", title: "risingmain as-built record", ...schema }, null, 2)}\n`;
 
 if (process.argv.includes("--check")) {

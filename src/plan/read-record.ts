@@ -41,7 +41,7 @@ export function readRecord(document: unknown): AsBuiltRecord {
  * @internal
  */
 export function checkedRecord(document: unknown): AsBuiltRecord {
-  const result = v.safeParse(recordSchema, document);
+  const result = v.safeParse(recordSchema(), document);
   if (!result.success) throw new JobError(result.issues.map(toIssue));
   const { readings } = result.output;
   const codes = new Set<string>();

@@ -25,8 +25,8 @@ const POSSIBLE: Partial<Readonly<Record<MeasureKind, readonly [low: number, high
 };
 const ANY_READING = [-1e12, 1e12] as const;
 
-/** Kinds of number, as a list for the schema. */
-const KINDS = Object.keys({
+/** Every kind of number, for the schema. */
+const KINDS: Readonly<Record<MeasureKind, 0>> = {
   length: 0,
   diameter: 0,
   volume: 0,
@@ -53,7 +53,7 @@ const KINDS = Object.keys({
   specificCapacity: 0,
   conductorArea: 0,
   count: 0,
-} satisfies Readonly<Record<MeasureKind, 0>>) as readonly MeasureKind[];
+};
 
 const VERDICTS: readonly RecordVerdict[] = ["pass", "fail", "not tested"];
 
@@ -89,50 +89,55 @@ const object = <E extends v.ObjectEntries>(what: string, entries: E) =>
   );
 
 const measure = (what: string) =>
-  object("a measure", { kind: oneOf(`${what}: kind of number`, KINDS), value: number(`${what}, in SI`) });
+  object("a measure", {
+    kind: oneOf(`${what}: kind of number`, Object.keys(KINDS) as MeasureKind[]),
+    value: number(`${what}, in SI`),
+  });
 
 /**
- * The schema of a record.
+ * The schema of a record, made when one is read.
  *
  * @internal
  */
-export const recordSchema = object("the record", {
-  version: v.pipe(
-    v.literal(RECORD_VERSION, `${RECORD_VERSION}, the form of record this release reads`),
-    v.description("form of the record"),
-  ),
-  name: text("name of the property", 200),
-  date: v.nullable(
-    v.pipe(
-      v.string("day of the readings, as text or null"),
-      v.isoDate('day of the readings as year-month-day, such as "2031-05-14"'),
-      v.description("day of the readings, as year-month-day"),
+export function recordSchema(): v.GenericSchema<unknown, AsBuiltRecord> {
+  return object("the record", {
+    version: v.pipe(
+      v.literal(RECORD_VERSION, `${RECORD_VERSION}, the form of record this release reads`),
+      v.description("form of the record"),
     ),
-  ),
-  by: v.nullable(text("who took the readings", 200)),
-  notes: v.nullable(text("notes", 10_000)),
-  readings: list(
-    object("a reading", {
-      code: text("code of the reading", 500),
-      reading: text("what is read", 500),
-      how: text("how it is read", 500),
-      expected: measure("what it should be"),
-      low: measure("least that passes"),
-      high: measure("most that passes"),
-      measured: v.nullable(number("what was read, in the SI unit of the expected value")),
-      verdict: oneOf("verdict", VERDICTS),
-      reason: text("reason of the verdict", 500),
-    }),
-    MOST_READINGS,
-    "readings, in the order of the sheet",
-  ),
-  cautions: list(
-    object("a caution", {
-      code: text("code of the caution", 200),
-      text: text("the caution", 2000),
-      basis: text("basis of the caution", 500),
-    }),
-    MOST_CAUTIONS,
-    "cautions",
-  ),
-}) as unknown as v.GenericSchema<unknown, AsBuiltRecord>;
+    name: text("name of the property", 200),
+    date: v.nullable(
+      v.pipe(
+        v.string("day of the readings, as text or null"),
+        v.isoDate('day of the readings as year-month-day, such as "2031-05-14"'),
+        v.description("day of the readings, as year-month-day"),
+      ),
+    ),
+    by: v.nullable(text("who took the readings", 200)),
+    notes: v.nullable(text("notes", 10_000)),
+    readings: list(
+      object("a reading", {
+        code: text("code of the reading", 500),
+        reading: text("what is read", 500),
+        how: text("how it is read", 500),
+        expected: measure("what it should be"),
+        low: measure("least that passes"),
+        high: measure("most that passes"),
+        measured: v.nullable(number("what was read, in the SI unit of the expected value")),
+        verdict: oneOf("verdict", VERDICTS),
+        reason: text("reason of the verdict", 500),
+      }),
+      MOST_READINGS,
+      "readings, in the order of the sheet",
+    ),
+    cautions: list(
+      object("a caution", {
+        code: text("code of the caution", 200),
+        text: text("the caution", 2000),
+        basis: text("basis of the caution", 500),
+      }),
+      MOST_CAUTIONS,
+      "cautions",
+    ),
+  }) as unknown as v.GenericSchema<unknown, AsBuiltRecord>;
+}
