@@ -128,8 +128,7 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
         ground[i] = 1;
         right[i] = forced[i]! - base;
       }
-      system.factor(ground, conductance);
-      system.solve(right);
+      system.solve(ground, conductance, right);
       head.set(right);
       for (let l = 0; l < links; l++) {
         step[l] = shut[l] ? 0 : (head[ends[2 * l]!]! - head[ends[2 * l + 1]!]! - loss[l]!) / slope[l]!;

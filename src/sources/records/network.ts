@@ -58,21 +58,6 @@ export const networkSources: readonly Source[] = [
     note: "Recalled; the paper was not seen.",
   },
   {
-    id: "duff-1983",
-    type: "article-journal",
-    title: "The multifrontal solution of indefinite sparse symmetric linear equations",
-    author: [
-      { family: "Duff", given: "I. S." },
-      { family: "Reid", given: "J. K." },
-    ],
-    "container-title": "ACM Transactions on Mathematical Software",
-    volume: "9",
-    issue: "3",
-    page: "302-325",
-    issued: { "date-parts": [[1983]] },
-    note: "Recalled; the paper was not seen.",
-  },
-  {
     id: "grassmann-1985",
     type: "article-journal",
     title: "Regenerative analysis and steady state distributions for Markov chains",
@@ -99,5 +84,20 @@ export const networkSources: readonly Source[] = [
     page: "134-172",
     issued: { "date-parts": [[1990]] },
     note: "Recalled; the paper was not seen.",
+  },
+  {
+    id: "ng-1993",
+    type: "article-journal",
+    title: "Block sparse Cholesky algorithms on advanced uniprocessor computers",
+    author: [
+      { family: "Ng", given: "E. G." },
+      { family: "Peyton", given: "B. W." },
+    ],
+    "container-title": "SIAM Journal on Scientific Computing",
+    volume: "14",
+    issue: "5",
+    page: "1034-1056",
+    issued: { "date-parts": [[1993]] },
+    note: "Columns of one pattern as a dense block. Recalled; the paper was not seen.",
   },
 ];
