@@ -7,7 +7,7 @@ import { requireList, requireObject } from "../numeric/index.ts";
 import { mainsCautions, pressureCautions } from "./cautions.ts";
 import { type Cause, causesOf } from "./diagnosis-causes.ts";
 import { requirePlant, requireReading } from "./diagnosis-input.ts";
-import { type Fault, predict } from "./diagnosis-model.ts";
+import { type Fault, modelUncertainty, predict } from "./diagnosis-model.ts";
 import type { Diagnosis, DiagnosisPlant, DiagnosisReading, Explanation } from "./diagnosis-types.ts";
 import { fitResiduals } from "./fit-residuals.ts";
 import { nextReading } from "./next-reading.ts";
@@ -39,7 +39,8 @@ const UNFIT = 5;
  * fits as chance would have it and nothing outweighs it ten to one, the answer is "as planned". Two explanations that
  * predict the same readings share the weight, and the answer is then "cannot tell". One fault at a time: with two at
  * once the best may be wrong or none may fit. Leaks are taken half way down to the water; a reversed pump as one that
- * makes 0.3 to 0.75 of its head and flow (common practice). A valve part closed in the yard reads as an undersized run.
+ * makes 0.3 to 0.75 of its head and flow (common practice); wear as taking a fifth to half as much again of the share of flow
+ * off the head (common practice), which is what the shutoff pressure tells it from a clog by. A valve part closed in the yard reads as an undersized run.
  *
  * @param input - plant and readings; each field says its unit and range
  * @returns the explanations, best first, whether they can be told apart, and the next reading to take
@@ -98,7 +99,7 @@ export function diagnose(input: DiagnoseInput): Diagnosis {
       weight: Math.exp((least - score) / 2) / sum,
       residuals: readings.map((reading) => {
         const predicted = predict(plant, fault, reading);
-        const inUncertainties = (reading.value - predicted) / reading.standardUncertainty;
+        const inUncertainties = (reading.value - predicted) / doubt(plant, reading);
         return { kind: reading.kind, read: reading.value, predicted, inUncertainties };
       }),
     };
@@ -124,6 +125,11 @@ export function diagnose(input: DiagnoseInput): Diagnosis {
   };
 }
 
+/** Uncertainty of a reading, with that of the model beside it. */
+function doubt(plant: DiagnosisPlant, reading: DiagnosisReading): number {
+  return Math.hypot(reading.standardUncertainty, modelUncertainty(plant, reading));
+}
+
 interface Fitted {
   readonly cause: Cause;
   readonly values: readonly number[];
@@ -135,7 +141,7 @@ interface Fitted {
 function fitted(plant: DiagnosisPlant, cause: Cause, readings: readonly DiagnosisReading[]): Fitted {
   const residuals = (values: readonly number[]): readonly number[] => {
     const fault = cause.fault(values);
-    return readings.map((reading) => (reading.value - predict(plant, fault, reading)) / reading.standardUncertainty);
+    return readings.map((reading) => (reading.value - predict(plant, fault, reading)) / doubt(plant, reading));
   };
   const { values, least } = fitResiduals(residuals, cause.free);
   // A figure that may go either way has twice the room: half the evidence.

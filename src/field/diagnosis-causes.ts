@@ -4,7 +4,7 @@
  * @module
  */
 
-import { type Fault, SOUND } from "./diagnosis-model.ts";
+import { type Fault, REVERSED_LEAST, REVERSED_MOST, SOUND, tankAge } from "./diagnosis-model.ts";
 import type { CauseName, DiagnosisPlant } from "./diagnosis-types.ts";
 
 /** A free figure. */
@@ -26,8 +26,12 @@ export interface Cause {
 
 /** Ends that a submersible in a small well keeps to; common practice. */
 const MOST_WEAR = 0.6;
-const REVERSED_LEAST = 0.3;
-const REVERSED_MOST = 0.75;
+/**
+ * Opened clearances and rubbed vanes take head at shutoff as well as flow, and that is what tells wear from a clog, which
+ * takes none there: from a fifth of the share of flow to half as much again. Common practice, no source.
+ */
+const LEAST_HEAD_WEAR = 0.2;
+const MOST_HEAD_WEAR = 1.5;
 const LOWEST_VOLTAGE = 0.7;
 /** 40 psi, Pa: as far out as a switch or valve that still works is found. */
 const MOST_OFF = 276_000;
@@ -43,10 +47,10 @@ export function causesOf(plant: DiagnosisPlant): readonly Cause[] {
     {
       cause: "worn pump",
       free: [
-        { name: "share of head lost", low: 0, high: MOST_WEAR },
         { name: "share of flow lost", low: 0, high: MOST_WEAR },
+        { name: "share of head lost over that of flow", low: LEAST_HEAD_WEAR, high: MOST_HEAD_WEAR },
       ],
-      fault: ([head = 0, flow = 0]) => ({ ...SOUND, headShare: 1 - head, flowShare: 1 - flow }),
+      fault: ([flow = 0, head = 1]) => ({ ...SOUND, headShare: Math.max(1 - head * flow, 0), flowShare: 1 - flow }),
     },
     {
       cause: "plugged or part-closed main",
@@ -66,7 +70,8 @@ export function causesOf(plant: DiagnosisPlant): readonly Cause[] {
     {
       cause: "lost tank air",
       free: [{ name: "share of the air left", low: 0.1, high: 1 }],
-      fault: ([airShare = 1]) => ({ ...SOUND, airShare }),
+      // Air that went will go on going: at the mean rate since the tank was set.
+      fault: ([airShare = 1]) => ({ ...SOUND, airShare, airLossRate: -Math.log(airShare) / tankAge(plant) }),
     },
     {
       cause: "wrong precharge",
@@ -105,7 +110,7 @@ export function causesOf(plant: DiagnosisPlant): readonly Cause[] {
     causes.push({
       cause: "wrong rotation",
       free: [{ name: "share of head and flow made", low: REVERSED_LEAST, high: REVERSED_MOST }],
-      fault: ([made = 1]) => ({ ...SOUND, headShare: made, flowShare: made }),
+      fault: ([made = 1]) => ({ ...SOUND, headShare: made, flowShare: made, backwards: true }),
     });
   }
   if (plant.regulatedPressure !== undefined) {

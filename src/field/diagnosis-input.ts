@@ -24,7 +24,11 @@ const KINDS: readonly ReadingKind[] = [
   "pressure fall",
   "voltage",
   "current",
+  "precharge fall",
+  "swapped shutoff pressure",
 ];
+
+const YEAR = 31_557_600;
 
 /**
  * Refuses a plant that cannot be one.
@@ -48,6 +52,7 @@ export function requirePlant(plant: DiagnosisPlant): void {
   requireWithin("plant.voltage", plant.voltage, 1, 1000, "V");
   requireWithin("plant.current", plant.current, 0.01, 1e4, "A");
   if (plant.threePhase !== undefined) requireBoolean("plant.threePhase", plant.threePhase);
+  if (plant.tankAge !== undefined) requireWithin("plant.tankAge", plant.tankAge, 3600, 100 * YEAR, "s");
   if (plant.regulatedPressure !== undefined) {
     requireWithin("plant.regulatedPressure", plant.regulatedPressure, 0, 1e7, "Pa");
   }
@@ -76,9 +81,12 @@ export function requireReading(plant: DiagnosisPlant, reading: DiagnosisReading,
   requireWithin(`${at}.value`, reading.value, -1e9, 1e9, "");
   requireWithin(`${at}.standardUncertainty`, reading.standardUncertainty, 1e-12, 1e9, "");
   if (reading.at !== undefined) requireWithin(`${at}.at`, reading.at, 0, 1e7, "Pa");
-  if (reading.over !== undefined) requireWithin(`${at}.over`, reading.over, 1, 86_400, "s");
+  if (reading.over !== undefined) {
+    requireWithin(`${at}.over`, reading.over, 1, reading.kind === "precharge fall" ? 100 * YEAR : 86_400, "s");
+  }
   const missing =
     (reading.kind === "far flow" && plant.yard === undefined) ||
-    (reading.kind === "regulated pressure" && plant.regulatedPressure === undefined);
+    (reading.kind === "regulated pressure" && plant.regulatedPressure === undefined) ||
+    (reading.kind === "swapped shutoff pressure" && plant.threePhase !== true);
   if (missing) throw new InputError(`${at}.kind`, reading.kind, "a reading of something the plant has");
 }

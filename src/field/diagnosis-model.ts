@@ -18,6 +18,10 @@ export interface Fault {
   readonly backFlow: number;
   /** Air in the tank over what it should be, by mass. */
   readonly airShare: number;
+  /** Share of the air that goes on being lost, 1/s. */
+  readonly airLossRate: number;
+  /** Whether the motor turns the wrong way. */
+  readonly backwards: boolean;
   /** Voltage over what it should be. */
   readonly voltageShare: number;
   /** Static level deeper, m, and drawdown over what it should be. */
@@ -40,6 +44,8 @@ export const SOUND: Fault = {
   leak: 0,
   backFlow: 0,
   airShare: 1,
+  airLossRate: 0,
+  backwards: false,
   voltageShare: 1,
   staticFall: 0,
   drawdownFactor: 1,
@@ -51,12 +57,26 @@ export const SOUND: Fault = {
 
 /** Slip of a submersible at its rated voltage; it grows as the square of the fall. Common practice. */
 const SLIP = 0.05;
+/** What a pump makes of its head and flow when it turns the wrong way: common practice. */
+export const REVERSED_LEAST = 0.3;
+export const REVERSED_MOST = 0.75;
 /** A tank that never fills reads as this long, s. */
 const FOR_EVER = 86_400;
 /** Time a fall of pressure is watched where none is said, s. */
 const USUAL_WATCH = 600;
+/** A year, s: how often a precharge is looked at. Common practice. */
+const USUAL_TANK_AGE = 31_557_600;
 /** Steps of the filling and of the fall: the error is well under a stopwatch's. */
 const STEPS = 12;
+
+/**
+ * Time since the precharge was set.
+ *
+ * @internal
+ */
+export function tankAge(plant: DiagnosisPlant): number {
+  return plant.tankAge ?? USUAL_TANK_AGE;
+}
 
 /** What a reading would be with a fault. */
 export function predict(plant: DiagnosisPlant, fault: Fault, { kind, at, over }: ReadingSetup): number {
@@ -82,6 +102,12 @@ export function predict(plant: DiagnosisPlant, fault: Fault, { kind, at, over }:
       return (plant.regulatedPressure ?? 0) + fault.regulatedRise;
     case "fill time":
       return fillTime(plant, fault);
+    case "precharge fall":
+      return (
+        (plant.tank.precharge + plant.tank.atmosphere) * -Math.expm1(-fault.airLossRate * (over ?? tankAge(plant) / 2))
+      );
+    case "swapped shutoff pressure":
+      return shutoffPressure(plant, swapped(fault));
     case "pressure fall":
       return pressureFall(plant, fault, over ?? USUAL_WATCH);
     case "voltage":
@@ -89,6 +115,22 @@ export function predict(plant: DiagnosisPlant, fault: Fault, { kind, at, over }:
     case "current":
       return (plant.current * speed(fault) ** 3) / fault.voltageShare;
   }
+}
+
+/**
+ * Doubt of the model itself about a reading, in its unit: how much a pump makes when it turns the wrong way is known between
+ * two ends alone, and anywhere between them is alike (`jcgm-100`, 4.3.7).
+ */
+export function modelUncertainty({ pump, density }: DiagnosisPlant, { kind }: ReadingSetup): number {
+  if (kind !== "swapped shutoff pressure") return 0;
+  return ((REVERSED_MOST - REVERSED_LEAST) / Math.sqrt(12)) * pump.shutoffHead * density * STANDARD_GRAVITY;
+}
+
+/** The fault with two leads of the motor swapped. */
+function swapped(fault: Fault): Fault {
+  if (fault.backwards) return { ...fault, headShare: 1, flowShare: 1, backwards: false };
+  const made = (REVERSED_LEAST + REVERSED_MOST) / 2;
+  return { ...fault, headShare: fault.headShare * made, flowShare: fault.flowShare * made, backwards: true };
 }
 
 /** Speed over that at the rated voltage. */

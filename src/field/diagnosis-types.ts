@@ -43,6 +43,8 @@ export interface DiagnosisPlant {
   readonly current: Current;
   /** True for three phases, which can be crossed; false where left out. */
   readonly threePhase?: boolean;
+  /** Time since the precharge was last set. 1 h to 100 years; a year where left out (common practice). */
+  readonly tankAge?: Duration;
   /** Pressure that a regulating valve after the gauge holds, where there is one. 0 to 10 MPa. */
   readonly regulatedPressure?: GaugePressure;
   /** The line to the far outlet, where it was read. */
@@ -60,6 +62,8 @@ export interface DiagnosisPlant {
  * - "fill time": from cut-in to cut-out, taps shut, s
  * - "pressure fall": from cut-out, pump off, taps shut, in the time `over`, Pa
  * - "voltage", "current": while the pump runs, V and A
+ * - "precharge fall": the precharge set right, and how much of it is gone after the time `over`, at the same temperature, Pa
+ * - "swapped shutoff pressure": the shutoff pressure with two leads of a three-phase motor swapped, Pa
  */
 export type ReadingKind =
   | "static level"
@@ -74,7 +78,9 @@ export type ReadingKind =
   | "fill time"
   | "pressure fall"
   | "voltage"
-  | "current";
+  | "current"
+  | "precharge fall"
+  | "swapped shutoff pressure";
 
 /** What a reading is of, and how it is taken. */
 export interface ReadingSetup {
@@ -82,7 +88,8 @@ export interface ReadingSetup {
   readonly kind: ReadingKind;
   /** Gauge pressure it is taken at: "flow", "pumping level" and "far flow". 0 to 10 MPa; the cut-in where left out. */
   readonly at?: GaugePressure;
-  /** Time watched: "pressure fall". 1 s to 1 day; 10 min where left out. */
+  /** Time watched: "pressure fall", 1 s to 1 day, 10 min where left out; "precharge fall", to 100 years, half of the
+   * plant's `tankAge` where left out. */
   readonly over?: Duration;
 }
 

@@ -23,6 +23,8 @@ const LOOKS_BOTH = 7;
 const STEPS = 16;
 /** Steps so short that none has helped: the least is found. */
 const MOST_DAMPING = 1e4;
+/** Sums nearer than this share are of one level. */
+const LEVEL = 1e-9;
 /** Step of the slopes over the range of a figure. */
 const SLOPE_STEP = 1e-5;
 
@@ -35,17 +37,28 @@ export function fitResiduals(
     const residuals = f(values);
     return { values, residuals, sum: residuals.reduce((sum, r) => sum + r * r, 0) };
   };
-  let best = places(ends)
+  const descended = (start: Place): Place => {
+    let best = start;
+    let damping = 1e-3;
+    for (let i = 0; i < STEPS && ends.length > 0 && damping < MOST_DAMPING; i++) {
+      const next = at(step(f, best, ends, damping));
+      if (next.sum < best.sum) {
+        best = next;
+        damping /= 10;
+      } else damping *= 10;
+    }
+    return best;
+  };
+  const looked = places(ends)
     .map(at)
+    .sort((a, b) => a.sum - b.sum);
+  const [first] = looked as [Place, ...Place[]];
+  // The best look may lie on a shelf (a pump that gives nothing gives nothing however it is worn) and lead nowhere: the best
+  // one that is not level with it is followed as well.
+  const second = looked.find(({ sum }) => sum > first.sum * (1 + LEVEL));
+  const best = [first, ...(second === undefined ? [] : [second])]
+    .map(descended)
     .reduce((least, place) => (place.sum < least.sum ? place : least));
-  let damping = 1e-3;
-  for (let i = 0; i < STEPS && ends.length > 0 && damping < MOST_DAMPING; i++) {
-    const next = at(step(f, best, ends, damping));
-    if (next.sum < best.sum) {
-      best = next;
-      damping /= 10;
-    } else damping *= 10;
-  }
   return { values: best.values, least: best.sum };
 }
 

@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { type Fault, predict } from "./diagnosis-model.ts";
+import { type Fault, modelUncertainty, predict } from "./diagnosis-model.ts";
 import type { DiagnosisPlant, DiagnosisReading, NextReading, ReadingSetup } from "./diagnosis-types.ts";
 
 /** Predictions nearer than this many standard uncertainties would not be told apart. */
@@ -30,6 +30,9 @@ function candidates(plant: DiagnosisPlant): readonly (ReadingSetup & { readonly 
   ];
   if (plant.regulatedPressure !== undefined) list.push({ kind: "regulated pressure", u: psi });
   if (plant.yard !== undefined) list.push({ kind: "far flow", u: flow });
+  // Last, since they cost most: a change at the box, and months.
+  if (plant.threePhase === true) list.push({ kind: "swapped shutoff pressure", u: 2 * psi });
+  list.push({ kind: "precharge fall", u: psi });
   return list;
 }
 
@@ -49,7 +52,7 @@ export function nextReading(
     const pressure = setup.at ?? plant.cutIn;
     if (readings.some((reading) => reading.kind === setup.kind && (reading.at ?? plant.cutIn) === pressure)) continue;
     const predictions = [predict(plant, first, setup), predict(plant, second, setup)] as const;
-    const inUncertainties = Math.abs(predictions[0] - predictions[1]) / u;
+    const inUncertainties = Math.abs(predictions[0] - predictions[1]) / Math.hypot(u, modelUncertainty(plant, setup));
     if (inUncertainties > Math.max(APART, best?.inUncertainties ?? 0))
       best = { ...setup, predictions, inUncertainties };
   }

@@ -3,11 +3,12 @@
  *
  * The physics is written again here from closed forms and small steps of time, and calls nothing of the library but the
  * constructor of the pump's curve: a slip in the library's model shows as wrong answers. The faults are drawn wider than the
- * library's explanations: a leak at any depth, wear with a fixed mix of head and flow, a reversed pump with unlike shares.
+ * library's explanations: a leak at any depth, a reversed pump with unlike shares, a tank that has lost air for longer or less
+ * long than anyone knows.
  */
-import type { CauseName, DiagnosisPlant, DiagnosisReading, ReadingKind } from "risingmain/field";
+import type { CauseName, DiagnosisPlant, DiagnosisReading, ReadingKind, ReadingSetup } from "risingmain/field";
 import { pumpCurve } from "risingmain/pump";
-import type { Length, VolumeFlow } from "risingmain/units";
+import type { Duration, GaugePressure, Length, VolumeFlow } from "risingmain/units";
 
 /** Numbers between 0 and 1 by a generator apart from the library's (Park and Miller's, 1988). */
 export function numbers(seed: number): () => number {
@@ -22,13 +23,17 @@ export function numbers(seed: number): () => number {
 export interface Case {
   readonly truth: CauseName;
   readonly plant: DiagnosisPlant;
+  /** One reading of each kind that a day at the well gives. */
   readonly readings: readonly DiagnosisReading[];
+  /** A reading that is asked for. */
+  readonly take: (setup: ReadingSetup) => DiagnosisReading;
 }
 
 const PSI = 6894.757;
 const GPM = 6.30902e-5;
 const G = 9.80665 * 999.7;
 const AIR = 101_325;
+const YEAR = 365 * 86_400;
 
 /** All causes, in the order of the table. */
 export const CAUSES: readonly CauseName[] = [
@@ -72,6 +77,7 @@ export function makeCase(truth: CauseName, seed: number): Case {
   const runout = 0.97 * Math.sqrt(A / B);
   const tank = within(0.12, 0.4);
   const precharge = cutIn - 2 * PSI;
+  const tankAge = within(0.5, 2) * YEAR;
   const voltage = 230;
   const current = within(5, 12);
   const regulated = cutIn + within(5, 12) * PSI;
@@ -94,6 +100,8 @@ export function makeCase(truth: CauseName, seed: number): Case {
     leakDepth: within(0.2, 0.8) * level,
     back: 0,
     air: 1,
+    /** Share of the air lost each day. */
+    airLoss: 0,
     volts: 1,
     level: 0,
     drawdown: 1,
@@ -106,13 +114,15 @@ export function makeCase(truth: CauseName, seed: number): Case {
   if (truth === "worn pump") {
     const x = within(0.12, 0.3);
     wrong.flow = 1 - x;
-    wrong.head = 1 - x / 2.5;
+    wrong.head = 1 - x * within(0.25, 1);
   } else if (truth === "plugged or part-closed main") wrong.main = within(5, 15);
   else if (truth === "leak in the drop pipe")
     wrong.leak = (within(0.12, 0.35) * duty) / Math.sqrt(cutIn / G + level / 2);
   else if (truth === "failed check valve") wrong.back = (within(0.02, 0.5) * duty) / Math.sqrt(cutIn / G + level);
-  else if (truth === "lost tank air") wrong.air = within(0.4, 0.8);
-  else if (truth === "wrong precharge") wrong.air = 1 + either(within(8, 14) * PSI) / (precharge + AIR);
+  else if (truth === "lost tank air") {
+    wrong.air = within(0.4, 0.8);
+    wrong.airLoss = 1 - wrong.air ** (86_400 / (within(0.75, 1.3) * tankAge));
+  } else if (truth === "wrong precharge") wrong.air = 1 + either(within(8, 14) * PSI) / (precharge + AIR);
   else if (truth === "low voltage") wrong.volts = within(0.78, 0.92);
   else if (truth === "low well level") {
     wrong.level = within(3, 10);
@@ -129,7 +139,8 @@ export function makeCase(truth: CauseName, seed: number): Case {
   // Its physics, by small steps.
   const slip = within(0.04, 0.06);
   const n = (1 - slip / wrong.volts ** 2) / (1 - slip);
-  const head = (q: number): number => wrong.head * n * n * (A - B * (q / (wrong.flow * n)) ** 2);
+  const head = (q: number, made: { readonly head: number; readonly flow: number } = wrong): number =>
+    made.head * n * n * (A - B * (q / (made.flow * n)) ** 2);
   const leak = (p: number): number => wrong.leak * Math.sqrt(p / G + rise + wrong.leakDepth);
   const flowAt = (p: number): number => {
     let low = 0;
@@ -171,47 +182,85 @@ export function makeCase(truth: CauseName, seed: number): Case {
     }
     return stopsAt - p;
   };
-  const shutoff = (): number => {
+  const shutoff = (made: { readonly head: number; readonly flow: number } = wrong): number => {
     let low = 0;
     let high = A * G;
     for (let i = 0; i < 60; i++) {
       const p = (low + high) / 2;
       const lost = leak(p);
-      if (head(lost) > level + wrong.level + rise + p / G + wrong.main * main * lost ** 2) low = p;
+      if (head(lost, made) > level + wrong.level + rise + p / G + wrong.main * main * lost ** 2) low = p;
       else high = p;
     }
     return low;
   };
   const farFlow = Math.sqrt(Math.max(cutIn / G - yardRise, 0) / (wrong.yard * yard + outlet));
+  const backwards = within(0.4, 0.65);
+  const turned =
+    truth === "wrong rotation"
+      ? { head: 1, flow: 1 }
+      : { head: wrong.head * backwards, flow: wrong.flow * backwards * within(0.95, 1.05) };
 
-  const readings: DiagnosisReading[] = [];
-  const read = (kind: ReadingKind, value: number, u: number, at?: number): void => {
-    readings.push({
-      kind,
-      value: value + u * noise(),
-      standardUncertainty: u,
-      ...(at === undefined ? {} : { at: at as never }),
-    });
+  /** What stands on the gauge, the watch or the meter, and its standard uncertainty. */
+  const shown = ({ kind, at = cutIn, over }: { kind: ReadingKind; at?: number; over?: number }): [number, number] => {
+    switch (kind) {
+      case "static level":
+        return [level + wrong.level, 0.1];
+      case "pumping level":
+        return [level + wrong.level + wrong.drawdown * drawdown * flowAt(at), 0.2];
+      case "flow":
+        return [flowAt(at), Math.max(0.03 * flowAt(at), 0.1 * GPM)];
+      case "shutoff pressure":
+        return [shutoff(), 1.5 * PSI];
+      case "far flow":
+        return [farFlow, 0.03 * farFlow];
+      case "cut-in":
+        return [startsAt, 0.7 * PSI];
+      case "cut-out":
+        return [stopsAt, 0.7 * PSI];
+      case "precharge":
+        return [air - AIR, 0.7 * PSI];
+      case "regulated pressure":
+        return [regulated + wrong.regulated, 1 * PSI];
+      case "fill time":
+        return [fill(), 1 + 0.03 * fill()];
+      case "pressure fall":
+        return [fall(), 0.5 * PSI];
+      case "voltage":
+        return [voltage * wrong.volts, 2];
+      case "current":
+        return [(current * n ** 3) / wrong.volts, 0.02 * current];
+      case "precharge fall": {
+        const days = (over ?? tankAge / 2) / 86_400;
+        return [(precharge + AIR) * (1 - (1 - wrong.airLoss) ** days), PSI];
+      }
+      case "swapped shutoff pressure":
+        return [shutoff(turned), 1.5 * PSI];
+    }
   };
-  const q = (p: number): number => flowAt(p);
-  read("static level", level + wrong.level, 0.1);
-  read("pumping level", level + wrong.level + wrong.drawdown * drawdown * q(cutIn), 0.2, cutIn);
-  for (const p of [0, cutIn, cutOut]) read("flow", q(p), Math.max(0.03 * q(p), 0.1 * GPM), p);
-  read("shutoff pressure", shutoff(), 1.5 * PSI);
-  read("far flow", farFlow, 0.03 * farFlow, cutIn);
-  read("cut-in", startsAt, 0.7 * PSI);
-  read("cut-out", stopsAt, 0.7 * PSI);
-  read("precharge", air - AIR, 0.7 * PSI);
-  read("regulated pressure", regulated + wrong.regulated, 1 * PSI);
-  const filling = fill();
-  read("fill time", filling, 1 + 0.03 * filling);
-  read("pressure fall", fall(), 0.5 * PSI);
-  read("voltage", voltage * wrong.volts, 2);
-  read("current", (current * n ** 3) / wrong.volts, 0.02 * current);
+  const take = (setup: ReadingSetup): DiagnosisReading => {
+    const [value, standardUncertainty] = shown(setup);
+    return { ...setup, value: value + standardUncertainty * noise(), standardUncertainty };
+  };
+  const day: readonly ReadingSetup[] = [
+    { kind: "static level" },
+    { kind: "pumping level", at: cutIn as GaugePressure },
+    ...[0, cutIn, cutOut].map((at) => ({ kind: "flow", at: at as GaugePressure }) as const),
+    { kind: "shutoff pressure" },
+    { kind: "far flow", at: cutIn as GaugePressure },
+    { kind: "cut-in" },
+    { kind: "cut-out" },
+    { kind: "precharge" },
+    { kind: "regulated pressure" },
+    { kind: "fill time" },
+    { kind: "pressure fall" },
+    { kind: "voltage" },
+    { kind: "current" },
+  ];
 
   return {
     truth,
-    readings,
+    take,
+    readings: day.map(take),
     plant: {
       pump: curve,
       well: { staticLevel: level as Length, law: { aquiferLoss: drawdown, wellLoss: 0 } },
@@ -224,6 +273,7 @@ export function makeCase(truth: CauseName, seed: number): Case {
       voltage: voltage as never,
       current: current as never,
       threePhase: true,
+      tankAge: tankAge as Duration,
       regulatedPressure: regulated as never,
       yard: {
         loss: { flow: duty as VolumeFlow, headLoss: (yard * duty * duty) as Length },

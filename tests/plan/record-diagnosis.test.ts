@@ -171,6 +171,13 @@ describe("the ranch", () => {
     const answer = diagnosed(ranchWith({ air: -9 }).sheet);
     expect(answer.diagnosis.state).toBe("cannot tell");
     expect(new Set(causesOf(answer).slice(0, 2))).toEqual(new Set(["lost tank air", "wrong precharge"]));
+    expect(answer.diagnosis.next?.kind).toBe("precharge fall");
+    // Set right and read again half a year later: what held was set wrong; what fell as much again was lost.
+    const { sheet } = ranchWith({ air: -9 });
+    const again = (fallen: number) =>
+      causesOf(diagnosed(sheet, [{ kind: "precharge fall", value: psi(fallen), standardUncertainty: psi(1) }]))[0];
+    expect(again(0)).toBe("wrong precharge");
+    expect(again(4.7)).toBe("lost tank air");
   });
 
   test.each([0.15, 0.2, 0.25])("a pump worn by %f: told once the readings it asks for are taken", (wear) => {
