@@ -30,6 +30,31 @@ export {
   type SizingScenario,
   type TightestJunction,
 } from "./least-cost-sizes.ts";
+export type { PartWayLayout, ResidualPressure, RunInParts, RunPart } from "./part-way-layout.ts";
+export {
+  type LinearProgramme,
+  type PartWayChoices,
+  type PartWayInput,
+  type PartWayProgramme,
+  type PartWaySize,
+  type ProgrammeRow,
+  type ProgrammeVariable,
+  partWayProgramme,
+  type RuledOutSizes,
+  type ShareVariable,
+} from "./part-way-programme.ts";
+export {
+  type CannotBeLaid,
+  type LaidLayout,
+  type PartWayFound,
+  type PartWaySizes,
+  type PartWaySizesInput,
+  type PressureFails,
+  type ProgrammeAnswer,
+  partWaySizes,
+  type SharesFail,
+} from "./part-way-sizes.ts";
+export { programmeText } from "./programme-text.ts";
 export {
   type NamedNumbers,
   type Sensitivity,

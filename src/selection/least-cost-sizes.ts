@@ -4,12 +4,11 @@
  * @module
  */
 // biome-ignore-all lint/style/noNonNullAssertion: lists of one length, walked together.
-import type { DarcyRun, Network } from "../network/index.ts";
-import { readNetwork } from "../network/read-network.ts";
-import { requireList, requireObject, requirePositive, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
-import { type GaugePressure, InputError, type Length, type Velocity, type VolumeFlow } from "../units/index.ts";
-import { cheapestSizes, type SizeOption } from "./size-fronts.ts";
-import { demands, lossOf, outwards, readChoices, ruledOut, sized } from "./sized-layout.ts";
+import type { Network } from "../network/index.ts";
+import type { GaugePressure, Length, Velocity } from "../units/index.ts";
+import { cheapestSizes } from "./size-fronts.ts";
+import { sized } from "./sized-layout.ts";
+import { leastToSpare, readSizing, shortAtLeast } from "./sizing.ts";
 
 /** One size that a run may have. */
 export interface SizeChoice {
@@ -184,91 +183,19 @@ export type LeastCostSizes = SizesFound | NoSizeForRun | NoSizesMeet;
  * @source derived: dynamic programming over the tree with dominance and an exact bound (`bellman-1957`)
  */
 export function leastCostSizes(input: LeastCostSizesInput): LeastCostSizes {
-  requireObject("input", input);
-  const { network, leastPressure = 0, greatestVelocity = Infinity } = input;
-  const numbered = readNetwork(network);
-  requireList("choices", input.choices, 1, 1000);
-  requireList("scenarios", input.scenarios, 1, 100);
-  const choices = Array.from(input.choices); // a hole in a list must not be passed over
-  const scenarios = Array.from(input.scenarios);
-  requireWithin("leastPressure", leastPressure, 0, 1e8, "Pa gauge");
-  if (greatestVelocity !== Infinity) requirePositive("greatestVelocity", greatestVelocity, 100, "m/s");
-  const sizesOf = readChoices(network, numbered.runIndex, choices);
-  const { order, parent, runOf } = outwards(network, numbered);
-  const demand = scenarios.map((scenario, s) => demands(network, numbered, scenario, `scenarios[${s}]`));
-  const perHead = network.water.density * STANDARD_GRAVITY;
-
-  // Flows by summing what is drawn beyond each run, scenario by scenario.
-  const flows = demand.map(({ taken }) => {
-    const through = order.map((junction) => taken[junction]!);
-    for (let i = order.length - 1; i > 0; i--) through[parent[i]!] = through[parent[i]!]! + through[i]!;
-    return through;
-  });
-  const source = network.sources[0]!;
-  const headAt = (flow: number): number => {
-    if (source.kind === "fixed head") return source.head;
-    if (!(flow >= 0 && flow <= source.largestFlow)) {
-      throw new InputError(
-        "scenarios",
-        scenarios,
-        `uses that draw 0 to ${source.largestFlow} m³/s, what the source can give`,
-      );
-    }
-    const head: unknown = source.headAtFlow(flow as VolumeFlow);
-    requireWithin(`sources[0].headAtFlow(${flow})`, head, -1e6, 1e6, "m");
-    return head as number;
-  };
-  const available = flows.map((through) => headAt(through[0]!));
-  const staticHead = Math.max(...available, headAt(0));
-  const elevation = (i: number): number => network.junctions[order[i]!]!.elevation;
-  const least = order.map((junction, i) =>
-    demand.map(({ asked }) => elevation(i) + Math.max(leastPressure, asked[junction]!) / perHead),
-  );
-
-  const options: SizeOption[][] = [[]];
-  const allowed: (SizeChoice | undefined)[][] = [[]];
-  for (let i = 1; i < order.length; i++) {
-    const run = network.runs[runOf[i]!]!;
-    const sizes = sizesOf.get(runOf[i]!);
-    const fits = sizes?.map((size) =>
-      ruledOut(
-        run,
-        size,
-        flows.map((through) => through[i]!),
-        greatestVelocity,
-        staticHead,
-        elevation(i),
-        elevation(parent[i]!),
-        perHead,
-      ),
-    );
-    if (sizes !== undefined && fits!.every((because) => because !== undefined)) {
-      return {
-        state: "no size for a run",
-        run: run.id,
-        ruledOut: sizes.map(({ name }, k) => ({ size: name, because: fits![k]! })),
-      };
-    }
-    allowed[i] = sizes?.filter((_, k) => fits![k] === undefined) ?? [undefined];
-    options[i] = allowed[i]!.map((size) => ({
-      cost: size === undefined ? 0 : size.costPerMetre * (run as DarcyRun).length,
-      losses: flows.map((through) => lossOf(sized(run, size), through[i]!, network)),
-    }));
-  }
-  const found = cheapestSizes({ parent, options, least, available });
-  if (found === undefined) return shortest({ parent, options, least, available }, order, network, scenarios);
+  const sizing = readSizing(input);
+  if ("state" in sizing) return sizing;
+  const { network, scenarios, order, parent, runOf, options, allowed, available, least, choiceOf, perHead } = sizing;
+  const found = cheapestSizes(sizing);
+  if (found === undefined) return shortAtLeast(sizing);
 
   const runs = network.runs.slice();
   const report: SizedRun[] = [];
-  const head: number[][] = [available];
-  let tightest = { i: 0, s: 0, margin: Infinity };
-  for (let i = 0; i < order.length; i++) {
+  const head: (readonly number[])[] = [available];
+  for (let i = 1; i < order.length; i++) {
     const k = found.chosen[i]!;
-    if (i > 0) head[i] = head[parent[i]!]!.map((h, s) => h - options[i]![k]!.losses[s]!);
-    head[i]!.forEach((h, s) => {
-      if (h - least[i]![s]! < tightest.margin) tightest = { i, s, margin: h - least[i]![s]! };
-    });
-    const size = i > 0 ? allowed[i]![k] : undefined;
+    head[i] = head[parent[i]!]!.map((h, s) => h - options[i]![k]!.losses[s]!);
+    const size = allowed[i]![k];
     if (size === undefined) continue;
     const run = network.runs[runOf[i]!]!;
     runs[runOf[i]!] = sized(run, size);
@@ -280,45 +207,20 @@ export function leastCostSizes(input: LeastCostSizesInput): LeastCostSizes {
       headLoss: Math.max(...options[i]![k]!.losses) as Length,
     });
   }
-  const place = new Map(choices.map(({ run }, c) => [run, c]));
+  const { place, use, spare } = leastToSpare(head, least);
   // Of the water only what was looked at: the rest of what a caller hands in is not the library's to pass on.
   const { density, kinematicViscosity } = network.water;
   return {
     state: "found",
     cost: found.cost,
-    runs: report.sort((a, b) => place.get(a.run)! - place.get(b.run)!),
+    runs: report.sort((a, b) => choiceOf.get(a.run)! - choiceOf.get(b.run)!),
     network: { ...network, water: { density, kinematicViscosity }, runs },
     tightest: {
-      junction: network.junctions[order[tightest.i]!]!.id,
-      scenario: scenarios[tightest.s]!.name,
-      margin: (tightest.margin * perHead) as GaugePressure,
+      junction: network.junctions[order[place]!]!.id,
+      scenario: scenarios[use]!.name,
+      margin: (spare * perHead) as GaugePressure,
     },
     proven: found.proven,
     compared: found.states,
-  };
-}
-
-/** The junction that lacks most head when every run loses its least. */
-function shortest(
-  { parent, options, least, available }: Parameters<typeof cheapestSizes>[0],
-  order: readonly number[],
-  network: Network,
-  scenarios: readonly SizingScenario[],
-): NoSizesMeet {
-  const head: number[][] = [available.slice()];
-  let worst = { i: 0, s: 0, short: -Infinity };
-  for (let i = 0; i < order.length; i++) {
-    if (i > 0) {
-      head[i] = head[parent[i]!]!.map((h, s) => h - Math.min(...options[i]!.map(({ losses }) => losses[s]!)));
-    }
-    head[i]!.forEach((h, s) => {
-      if (least[i]![s]! - h > worst.short) worst = { i, s, short: least[i]![s]! - h };
-    });
-  }
-  return {
-    state: "no sizes meet",
-    junction: network.junctions[order[worst.i]!]!.id,
-    scenario: scenarios[worst.s]!.name,
-    short: worst.short as Length,
   };
 }
