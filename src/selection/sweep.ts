@@ -3,7 +3,6 @@
  *
  * @module
  */
-// biome-ignore-all lint/style/noNonNullAssertion: lists of one length, walked together.
 import { requireList, requireObject, requireWhole } from "../numeric/index.ts";
 import { InputError } from "../units/index.ts";
 
@@ -84,7 +83,7 @@ export function countVariants(axes: SweepAxes): number {
  */
 export function variantAt<const Axes extends SweepAxes>(axes: Axes, index: number): Variant<Axes> {
   requireWhole("index", index, 0, countVariants(axes) - 1);
-  return pick(axes, index);
+  return picker(axes)(index);
 }
 
 /**
@@ -156,20 +155,33 @@ function* variants<Axes extends SweepAxes>(
   from: number,
   to: number,
 ): Generator<NumberedVariant<Axes>, void, undefined> {
-  for (let index = from; index < to; index++) yield { index, variant: pick(axes, index) };
+  const pick = picker(axes);
+  for (let index = from; index < to; index++) yield { index, variant: pick(index) };
 }
 
-function pick<Axes extends SweepAxes>(axes: Axes, index: number): Variant<Axes> {
-  const names = Object.keys(axes);
-  const chosen: [string, unknown][] = [];
-  let rest = index;
-  for (let k = names.length - 1; k >= 0; k--) {
-    const choices = axes[names[k]!]!;
-    const place = rest % choices.length;
-    chosen.unshift([names[k]!, plain(`axes.${names[k]}[${place}]`, choices[place])]);
-    rest = Math.floor(rest / choices.length);
-  }
-  return Object.fromEntries(chosen) as Variant<Axes>;
+/**
+ * Makes combinations by their places. A choice that is an object is looked at once, when it is first picked: looking at
+ * a pump's curve each time cost more than solving for its operating point.
+ */
+function picker<Axes extends SweepAxes>(axes: Axes): (index: number) => Variant<Axes> {
+  const lists = Object.entries(axes).reverse();
+  const empty: Record<string, unknown> = Object.fromEntries(Object.keys(axes).map((name) => [name, null]));
+  const seen = new Set<unknown>();
+  return (index) => {
+    const variant = { ...empty };
+    let rest = index;
+    for (const [name, choices] of lists) {
+      const place = rest % choices.length;
+      const choice = choices[place];
+      if (!seen.has(choice)) {
+        plain(`axes.${name}[${place}]`, choice);
+        if (typeof choice === "object") seen.add(choice);
+      }
+      variant[name] = choice;
+      rest = Math.floor(rest / choices.length);
+    }
+    return variant as Variant<Axes>;
+  };
 }
 
 /** Refuses what JSON would not carry to a worker: functions, undefined, NaN and the infinities, however deep. */

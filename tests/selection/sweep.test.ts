@@ -46,3 +46,21 @@ test("none is made before it is asked for: a sweep of a billion starts at once",
   expect(all.next().value).toEqual({ index: 0, variant: { a: 0, b: 0, c: 0 } });
   expect(variantAt({ a: long, b: long, c: long }, 123_456_789)).toEqual({ a: 123, b: 456, c: 789 });
 });
+
+test("a choice that is not plain data is refused where it is reached, and not before", () => {
+  const curve = { points: [1, 2] };
+  const lists = { pump: [curve, { points: [1, Number.NaN] }], setting: [40, 60] };
+  const all = sweep(lists);
+  expect(all.next().value).toEqual({ index: 0, variant: { pump: curve, setting: 40 } });
+  expect(all.next().value).toEqual({ index: 1, variant: { pump: curve, setting: 60 } });
+  expect(() => all.next()).toThrow("axes.pump[1].points.1");
+  expect(() => variantAt(lists, 3)).toThrow("axes.pump[1].points.1");
+});
+
+test("an axis may have any name", () => {
+  const lists = JSON.parse('{ "__proto__": [1, 2], "constructor": [3] }') as Record<string, number[]>;
+  expect([...sweep(lists)].map(({ variant }) => JSON.stringify(variant))).toEqual([
+    '{"__proto__":1,"constructor":3}',
+    '{"__proto__":2,"constructor":3}',
+  ]);
+});

@@ -1,0 +1,92 @@
+// @ts-check
+/**
+ * The recipe of the guide to sweeps, `docs/sweeps/`, on the built package: the figures of one thread, bit for bit, from
+ * several, and from threads that die. Run by `npm run test:dist` after a build, with Node alone.
+ */
+import { strict as assert } from "node:assert";
+import { existsSync, mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { after, test } from "node:test";
+import { sweep } from "risingmain/selection";
+import { feet, inches, psi } from "risingmain/units";
+import { sweepOverThreads } from "../../docs/sweeps/threads.mjs";
+import { evaluate } from "../../docs/sweeps/yard-line.mjs";
+
+const folder = mkdtempSync(join(tmpdir(), "threads-"));
+after(() => rmSync(folder, { recursive: true }));
+
+const bits = (/** @type {Float64Array} */ figures) => Buffer.from(figures.buffer).toString("hex");
+
+const yardLine = {
+  pump: ["A", "B", "C", "D"],
+  bore: [0.824, 1.049, 1.38].map(inches),
+  pressure: [20, 75].map(psi),
+  length: Array.from({ length: 41 }, (_, i) => feet(1 + 61 * i)),
+};
+const model = new URL("../../docs/sweeps/yard-line.mjs", import.meta.url);
+const oneThread = Float64Array.from(sweep(yardLine), ({ variant }) => evaluate(variant));
+
+for (const [threads, partSize] of [
+  [1, 1000],
+  [2, 97],
+  [3, 1],
+  [5, 400],
+]) {
+  test(`${threads} threads with parts of ${partSize} give the bits of one thread`, async () => {
+    const figures = await sweepOverThreads({ axes: yardLine, model, threads, partSize });
+    assert.equal(figures.length, 4 * 3 * 2 * 41);
+    assert.equal(bits(figures), bits(oneThread));
+  });
+}
+
+test("the model swept reaches, stops short and runs out: the bits compared are not all alike", () => {
+  assert.ok(new Set(oneThread).size > 500);
+  assert.ok(oneThread.includes(0));
+});
+
+/** A model of three numbers that does `harm` at one of its 60 variants. */
+const axes = { a: [1, 2, 3], b: Array.from({ length: 20 }, (_, i) => i) };
+const harmful = (/** @type {string} */ harm) =>
+  `data:text/javascript,${encodeURIComponent(`
+    import { existsSync, writeFileSync } from "node:fs";
+    function once(mark, harm) {
+      if (existsSync(mark)) return;
+      writeFileSync(mark, "");
+      harm();
+    }
+    export function evaluate({ a, b }) {
+      if (a === 2 && b === 7) { ${harm} }
+      return a / 3 + b;
+    }
+  `)}`;
+const wanted = Float64Array.from(sweep(axes), ({ variant: { a, b } }) => a / 3 + b);
+
+for (const [name, harm] of [
+  ["ends", "process.exit(1)"],
+  ["throws", 'throw new Error("once")'],
+  ["ends just after it has answered", "setImmediate(() => process.exit(1))"],
+]) {
+  test(`a thread that ${name} loses nothing`, async () => {
+    const mark = join(folder, String(name));
+    const once = harmful(`once(${JSON.stringify(mark)}, () => { ${harm} })`);
+    const figures = await sweepOverThreads({ axes, model: once, threads: 2, partSize: 6 });
+    assert.ok(existsSync(mark), "the thread died");
+    assert.equal(bits(figures), bits(wanted));
+  });
+}
+
+test("a part that kills every thread is named, with the reason", async () => {
+  const always = harmful('throw new RangeError("no such pump")');
+  await assert.rejects(sweepOverThreads({ axes, model: always, threads: 2, partSize: 6 }), (error) => {
+    assert.match(String(error), /variants 24 to 29: the thread died 3 times/);
+    assert.match(String(/** @type {Error} */ (error).cause), /no such pump/);
+    return true;
+  });
+});
+
+test("a model that is not there is said", async () => {
+  await assert.rejects(sweepOverThreads({ axes, model: "file:///nowhere.mjs", threads: 2 }), {
+    message: "variants 0 to 59: the thread died 3 times",
+  });
+});
