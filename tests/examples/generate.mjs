@@ -22,7 +22,7 @@ mkdirSync(OUT, { recursive: true });
 
 let count = 0;
 for (const file of globSync(["src/**/*.ts", "docs/**/*.md", "README.md", "DEVELOPERS.md"], {
-  ignore: ["docs/site/**"],
+  ignore: ["docs/site/**", "**/node_modules/**"],
 }).sort()) {
   const text = readFileSync(file, "utf8");
   for (const match of text.matchAll(FENCE)) {
