@@ -10,7 +10,7 @@ import { PageEvent } from "typedoc";
 export function load(app) {
   app.renderer.on(PageEvent.END, (page) => {
     if (page.contents === undefined) return;
-    const base = /data-base="([^"]*)"/.exec(page.contents)?.[1] ?? ".";
+    const base = /data-base="([^"]*)"/.exec(page.contents)?.[1]?.replace(/\/$/, "") ?? ".";
     page.contents = page.contents.replaceAll('"site:', `"${base}/`);
   });
 }

@@ -33,6 +33,7 @@ export default {
   readme: "../README.md",
   projectDocuments: ["guides/start.md", "guides/*.md", "examples/*.md", "verification.md"],
   customCss: "assets/site.css",
+  navigationLinks: { Worksheet: "site:worksheet.html" },
   plugin: ["./typedoc-plugin.mjs"],
   excludeInternal: true,
   excludePrivate: true,
