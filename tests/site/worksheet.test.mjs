@@ -67,6 +67,7 @@ async function sheet(
 const at = (path) => `[id="${path}"]`;
 
 /** @param {Page} page @param {string} selector @returns {Promise<string>} */
+// biome-ignore lint/performance/useDomNodeTextContent: what the reader sees, and no more
 const textOf = (page, selector) => page.$eval(selector, (element) => /** @type {HTMLElement} */ (element).innerText);
 
 /**
