@@ -77,7 +77,7 @@ function named(text: string): ConductorSize | undefined {
   if (metric) return `${Number(metric[1])} mm²`;
   const area = /^(\d+)\s*(?:kcmil|mcm)$/.exec(text);
   if (area) return `${Number(area[1])} kcmil`;
-  const gauge = text.replace(/^(?:#|no\.?\s*|awg\s*)|\s*(?:awg|ga\.?|gauge)$/g, "").trim();
+  const gauge = text.replace(/^(?:#|no\.?|awg)|(?:awg|ga\.?|gauge)$/g, "").trim();
   const aught = /^([1-4])\/0$/.exec(gauge);
   if (aught) return `${Number(aught[1])}/0 AWG`;
   if (/^0{1,4}$/.test(gauge)) return `${gauge.length}/0 AWG`;

@@ -139,7 +139,7 @@ export function printedLength(input: PrintedLengthInput): Length {
   }
   const value = row[table.sizes.indexOf(nominal)];
   if (typeof value !== "number") {
-    const printed = table.sizes.filter((_, i) => typeof row[i] === "number");
+    const printed = table.sizes.filter((size, i) => typeof size === "string" && typeof row[i] === "number");
     throw new InputError("nominal", nominal, `one of ${printed.map((size) => `"${size}"`).join(", ")}`);
   }
   return feet(value);

@@ -19,8 +19,10 @@ export function readPlan<T>(plan: Plan, read: (plan: Plan) => T): T {
   try {
     return read(plan);
   } catch (error) {
-    if (error instanceof TypeError)
-      throw new InputError("plan", plan, `a whole plan, as planSystem made it (${error.message})`);
+    // An engine's own errors: a part that is missing, or so deep that writing it fills the stack.
+    const { name, message } = error as Error;
+    if (name === "TypeError" || name === "RangeError")
+      throw new InputError("plan", plan, `a whole plan, as planSystem made it (${message})`);
     throw error;
   }
 }

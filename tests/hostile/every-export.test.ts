@@ -9,6 +9,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { transformSync } from "esbuild";
 import { describe, expect, test } from "vitest";
 import * as library from "../../src/index.ts";
+import { garbage, notFinite } from "./garbage.ts";
 
 type Callable = (...args: readonly unknown[]) => unknown;
 
@@ -19,63 +20,6 @@ const functions = Object.entries(library as Record<string, Record<string, unknow
       : [],
   ),
 );
-
-/** Numbers, texts and things that reach a function when a caller forgets a field, a unit or a check. */
-function garbage(): readonly unknown[] {
-  const cyclic: Record<string, unknown> = {};
-  cyclic["self"] = cyclic;
-  return [
-    undefined,
-    null,
-    Number.NaN,
-    Number.POSITIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-    0,
-    -0,
-    -1,
-    1,
-    1e-320,
-    5e-324,
-    1e-9,
-    1e9,
-    1e308,
-    -1e308,
-    2 ** 53,
-    "",
-    "12",
-    "__proto__",
-    "12 ft",
-    "x".repeat(100_000),
-    true,
-    1n,
-    Symbol("s"),
-    [],
-    [1, 2],
-    [null],
-    {},
-    Object.create(null),
-    JSON.parse('{"__proto__": {"flow": 1}, "constructor": 1}'),
-    cyclic,
-    new Date(0),
-    () => Number.NaN,
-    () => "flow",
-    () => {
-      throw new TypeError("a callback that throws");
-    },
-  ];
-}
-
-/** The path of the first number that is not finite; undefined where all are. */
-function notFinite(value: unknown, path = "result", seen = new Set<unknown>()): string | undefined {
-  if (typeof value === "number") return Number.isFinite(value) ? undefined : path;
-  if (typeof value !== "object" || value === null || seen.has(value)) return undefined;
-  seen.add(value);
-  for (const [key, item] of Object.entries(value)) {
-    const found = notFinite(item, `${path}.${key}`, seen);
-    if (found !== undefined) return found;
-  }
-  return undefined;
-}
 
 /** What a call did that no call may do; undefined where it behaved. */
 function misbehaviour(call: Callable, args: readonly unknown[]): string | undefined {
@@ -103,6 +47,14 @@ function misbehaviour(call: Callable, args: readonly unknown[]): string | undefi
 }
 
 function shown(args: readonly unknown[]): string {
+  try {
+    return written(args);
+  } catch {
+    return "<too deep to be written>";
+  }
+}
+
+function written(args: readonly unknown[]): string {
   const seen = new Set<unknown>();
   return JSON.stringify(args, (_, value: unknown) => {
     if (typeof value === "number" && !Number.isFinite(value)) return `<${value}>`;
