@@ -5,7 +5,7 @@
  *   expr; // => value         equal, strictly
  *   expr; // ≈ 46.98          within half a unit of the last digit written
  *   expr; // throws InputError
- *   const x = expr; // ≈ 3.1  the same, for the variable
+ *   const x = expr; // ≈ 3.1  the same, for the variable; a note may also stand alone on the next line
  *
  * ```ts no-run is type-checked and not run; ```ts ignore is left alone.
  */
@@ -76,7 +76,11 @@ function asTest(place, code, runs) {
 
 /** @param {string} code @param {ts.Statement} statement */
 function noteAfter(code, statement) {
-  const ranges = ts.getTrailingCommentRanges(code, statement.end) ?? [];
+  const ranges = [
+    ...(ts.getTrailingCommentRanges(code, statement.end) ?? []),
+    // A note too long for the line stands on the next.
+    ...(ts.getLeadingCommentRanges(code, statement.end) ?? []).slice(0, 1),
+  ];
   return (
     ranges.map((range) => NOTE.exec(code.slice(range.pos, range.end))).find((found) => found !== null) ?? undefined
   );
