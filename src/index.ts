@@ -16,6 +16,7 @@ export * as motor from "./motor/index.ts";
 export * as network from "./network/index.ts";
 export * as pipe from "./pipe/index.ts";
 export * as plan from "./plan/index.ts";
+export * as plot from "./plot/index.ts";
 export * as pump from "./pump/index.ts";
 export * as selection from "./selection/index.ts";
 export * as sources from "./sources/index.ts";

@@ -44,16 +44,16 @@ export interface DayBasis {
   readonly motorEfficiency: number;
 }
 
-/** The day run through; null where the job does not say how much a day takes. */
-export function dayStage(basis: DayBasis): DayStage | null {
-  const { demand, curve } = basis;
-  if (demand.daily === null || demand.daily.volume <= 0 || curve.shape !== "falling") return null;
-  // An intake out of the water has its own finding; there is no day to run.
-  if (basis.lift.setting <= basis.lift.staticLevel) return null;
-  const run = simulate({ system: systemOf(basis), demand: pattern(basis), duration: days(1), keepEvents: 0 });
+/** The day run through; null where there is nothing to run, or the job does not say how much a day takes. */
+export function dayStage(basis: DayBasis, running: RunningSystem | null): DayStage | null {
+  const { daily } = basis.demand;
+  if (running === null || daily === null || daily.volume <= 0) return null;
+  const demand = pattern(basis);
+  const run = simulate({ system: running, demand, duration: days(1), keepEvents: 0 });
   const water = run.delivered + run.refused;
   return {
     state: run.state,
+    demand,
     draws: DRAWS,
     starts: run.starts,
     mostStartsInAnHour: run.mostStartsInAnHour,
@@ -67,8 +67,11 @@ export function dayStage(basis: DayBasis): DayStage | null {
   };
 }
 
-function systemOf({ lift, curve, tank, atmosphere, motorEfficiency }: DayBasis): RunningSystem {
+/** The system as planned; null where its pump's curve rises in part, or its intake hangs out of the water. */
+export function runningSystem({ lift, curve, tank, atmosphere, motorEfficiency }: DayBasis): RunningSystem | null {
   const { job, water, law, setting, staticLevel } = lift;
+  // An intake out of the water has its own finding; there is nothing to run.
+  if (curve.shape !== "falling" || setting <= staticLevel) return null;
   const { cutIn, cutOut } = job.controls;
   const valve = valveOf(job);
   return {

@@ -64,6 +64,7 @@ export type {
   DropPipeStage,
   FlowBand,
   HeldPlan,
+  LayoutGradeLine,
   LayoutStage,
   OutletPlan,
   PlanStages,

@@ -4,17 +4,19 @@
  * @module
  */
 import { pressureOfHead } from "../head/index.ts";
+import { gradeLine, type SolvedNetwork } from "../network/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
 import type { GaugePressure, Length, Velocity, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import { choosePipes, highestVelocity } from "./choose-pipes.ts";
+import { WELLHEAD } from "./contradictions.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
-import type { Job } from "./job.ts";
-import { elevations, lowerEnd, solveUse, tankElevation } from "./layout-solve.ts";
+import type { Job, JobOutlet } from "./job.ts";
+import { elevations, type Layout, layoutNetwork, lowerEnd, runId, solveUse, tankElevation } from "./layout-solve.ts";
 import { ratingAt } from "./pipes.ts";
-import type { LayoutStage, RunPlan, UsePlan } from "./stages.ts";
-import { usesOf } from "./uses.ts";
+import type { LayoutGradeLine, LayoutStage, RunPlan, UsePlan } from "./stages.ts";
+import { type Use, usesOf } from "./uses.ts";
 
 /**
  * Pressure at the tank while water is used: the valve's; without a valve the lowest, cut-in, and likewise with one that is
@@ -33,14 +35,15 @@ export function layoutStage(job: Job, water: Water): LayoutStage {
   const { pipes, state } = choosePipes(job, water, uses, cutIn);
   const layout = { job, water, pipes };
   const atCutIn = uses.map((use) => solveUse(layout, use, cutIn));
+  const held = uses.map((use) => solveUse(layout, use, pressureWhileUsed(job)));
   const usePlans = uses.map((use, k): UsePlan => {
     const low = atCutIn[k]?.outlets ?? [];
-    const held = solveUse(layout, use, pressureWhileUsed(job)).outlets;
+    const high = held[k]?.outlets ?? [];
     const outlets = use.outlets.map(({ name, flow, pressure }, i) => ({
       name,
       flow,
       pressureAtCutIn: (low[i]?.pressure ?? 0) as GaugePressure,
-      pressureHeld: (held[i]?.pressure ?? 0) as GaugePressure,
+      pressureHeld: (high[i]?.pressure ?? 0) as GaugePressure,
       wanted: pressure,
     }));
     // With the flows fixed, every pressure moves with the tank's, one for one.
@@ -52,7 +55,46 @@ export function layoutStage(job: Job, water: Water): LayoutStage {
     uses: usePlans,
     tankPressureNeeded: Math.max(...usePlans.map(({ tankPressureNeeded }) => tankPressureNeeded)) as GaugePressure,
     choice: state,
+    gradeLine: tightestGradeLine(layout, uses, usePlans, held),
   };
+}
+
+/** The way to the outlet with the least to spare in any use, with the tank at the pressure held. */
+function tightestGradeLine(
+  layout: Layout,
+  uses: readonly Use[],
+  plans: readonly UsePlan[],
+  held: readonly SolvedNetwork[],
+): LayoutGradeLine | null {
+  const { job } = layout;
+  const [tightest] = plans
+    .flatMap(({ outlets }, k) => outlets.map((outlet, i) => ({ k, i, spare: outlet.pressureHeld - outlet.wanted })))
+    .sort((a, b) => a.spare - b.spare);
+  if (tightest === undefined) return null;
+  const use = uses[tightest.k] as Use;
+  const outlet = use.outlets[tightest.i] as JobOutlet;
+  const runs = wayTo(job, outlet.at);
+  if (runs.length === 0) return null;
+  const network = layoutNetwork(layout, use.outlets, pressureWhileUsed(job));
+  const solution = held[tightest.k] as SolvedNetwork;
+  return {
+    use: use.name,
+    outlet: outlet.name,
+    points: gradeLine({ network, solution, from: WELLHEAD, runs }),
+  };
+}
+
+/** The runs from the wellhead to a place, by the fewest of them. */
+function wayTo(job: Job, place: string): readonly string[] {
+  const ways = new Map<string, readonly string[]>([[WELLHEAD, []]]);
+  // A place reached is walked on from in its turn: a map keeps the order in which its keys came.
+  for (const [here, way] of ways) {
+    job.runs.forEach((run, i) => {
+      const next = run.from === here ? run.to : run.to === here ? run.from : undefined;
+      if (next !== undefined && !ways.has(next)) ways.set(next, [...way, runId(run, i)]);
+    });
+  }
+  return ways.get(place) ?? [];
 }
 
 function runPlan(

@@ -3,12 +3,14 @@
  *
  * @module
  */
+
 import type { Caution } from "../sources/index.ts";
+import type { RunningSystem } from "../system/index.ts";
 import type { VolumeFlow } from "../units/index.ts";
 import { planCautions } from "./cautions.ts";
 import { commissioningSheet, type ExpectedReading } from "./commissioning.ts";
 import { controlsFindings, controlsStage } from "./controls-stage.ts";
-import { dayFindings, dayStage } from "./day-stage.ts";
+import { dayFindings, dayStage, runningSystem } from "./day-stage.ts";
 import { demandFindings, demandStage } from "./demand-stage.ts";
 import { disinfectionStage } from "./disinfection-stage.ts";
 import { chooseDropPipe, dropPipeFindings, dropPipeStage } from "./drop-pipe-stage.ts";
@@ -33,6 +35,11 @@ export interface Plan {
   readonly name: string;
   /** The stages, in the order the work is done. */
   readonly stages: PlanStages;
+  /**
+   * The system of the stages, as `simulate` runs it; null where there is no pump, its curve rises in part, or its intake
+   * hangs out of the water.
+   */
+  readonly running: RunningSystem | null;
   /** What was found, gravest first, then in the order of the work. */
   readonly findings: readonly Finding[];
   /** The readings to take when it runs. */
@@ -86,7 +93,8 @@ export function planSystem(job: Job): Plan {
   const curve = work.pump?.curve ?? null;
   const dropPipe = dropPipeStage(work.lift, flow, work.pump, work.stage.lowestLevel);
   const controls = controlsStage(work.lift, curve);
-  const tank = tankStage(work.lift, curve, atmosphere);
+  const motorPower = work.pump?.candidate.motor.power ?? null;
+  const tank = tankStage(work.lift, curve, atmosphere, motorPower);
   const power = work.pump === null ? null : powerStage(checked, work.pump.candidate, work.stage.setting);
   const dayBasis =
     work.pump === null || power === null
@@ -101,7 +109,8 @@ export function planSystem(job: Job): Plan {
           lowestLevel: work.stage.lowestLevel,
           motorEfficiency: power.motorEfficiency,
         };
-  const day = dayBasis === null ? null : dayStage(dayBasis);
+  const running = dayBasis === null ? null : runningSystem(dayBasis);
+  const day = dayBasis === null ? null : dayStage(dayBasis, running);
   const disinfection = disinfectionStage(work.lift, layout, tank, flow);
   const stages: PlanStages = {
     site,
@@ -123,7 +132,7 @@ export function planSystem(job: Job): Plan {
     ...pumpFindings(checked, work),
     ...dropPipeFindings(checked, dropPipe),
     ...controlsFindings(work.lift, curve, controls, layout),
-    ...tankFindings(checked, tank, work.pump?.candidate.motor.power ?? null),
+    ...tankFindings(checked, tank, motorPower),
     ...(dayBasis === null ? [] : dayFindings(dayBasis, day)),
     ...(power === null || work.pump === null ? [] : powerFindings(checked, work.pump.candidate.motor, power)),
   ];
@@ -131,6 +140,7 @@ export function planSystem(job: Job): Plan {
     version: 1,
     name: checked.name,
     stages,
+    running,
     // Sorting is stable, so within a severity the order of the work stays.
     findings: findings.sort((a, b) => SEVERITIES.indexOf(a.severity) - SEVERITIES.indexOf(b.severity)),
     commissioning: commissioningSheet(stages),

@@ -8,7 +8,9 @@ import type { DailyDemand } from "../demand/index.ts";
 import type { BleachDose, TreatedVolume } from "../disinfection/index.ts";
 import type { GeneratorChecked, GeneratorMisfit, Receptacle } from "../generator/index.ts";
 import type { TotalDynamicHead } from "../head/index.ts";
+import type { GradePoint } from "../network/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
+import type { DemandSegment } from "../system/index.ts";
 import type { TankDrawdown, WorstDemand } from "../tank/index.ts";
 import type {
   AbsolutePressure,
@@ -16,6 +18,7 @@ import type {
   Duration,
   Energy,
   Force,
+  Frequency,
   GaugePressure,
   Length,
   Power,
@@ -133,6 +136,18 @@ export interface LayoutStage {
   readonly tankPressureNeeded: GaugePressure;
   /** How the sizes left open were chosen. */
   readonly choice: PipeChoiceState;
+  /** The way to the outlet with the least pressure to spare while the pump runs; null where no run leads to it. */
+  readonly gradeLine: LayoutGradeLine | null;
+}
+
+/** The grade line along the way to an outlet. */
+export interface LayoutGradeLine {
+  /** The use it is reckoned in. */
+  readonly use: string;
+  /** The outlet it leads to. */
+  readonly outlet: string;
+  /** The places on the way, from the wellhead, the tank at the pressure held. */
+  readonly points: readonly GradePoint[];
 }
 
 /** A pump at one pressure. */
@@ -285,12 +300,16 @@ export interface TankStage {
   readonly drawdown: TankDrawdown;
   /** The use that starts the pump most often; null where no pump delivers. */
   readonly worst: WorstDemand | null;
+  /** Most starts in an hour that the motor stands; null where there is no pump. */
+  readonly mostStarts: Frequency | null;
   /** Time to fill from cut-in to cut-out with nothing used; null where no pump delivers. */
   readonly fillTime: Duration | null;
 }
 
 /** A day of use, run through event by event. */
 export interface DayStage {
+  /** What is drawn, and when: each part of the day with its flow. */
+  readonly demand: readonly DemandSegment[];
   /** How the run ended. */
   readonly state: "completed" | "ran dry" | "no storage" | "too many steps";
   /** Equal parts the day's water is drawn in, at the flows of the uses in turn. */

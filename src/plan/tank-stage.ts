@@ -30,7 +30,12 @@ const USUAL_RUN_TIME = 60 as Duration;
 const SMALL_TANK = 0.075 as Volume;
 
 /** The tank of the job, or the one its pump needs. */
-export function tankStage(lift: Lift, curve: PumpCurve | null, atmosphere: AbsolutePressure): TankStage {
+export function tankStage(
+  lift: Lift,
+  curve: PumpCurve | null,
+  atmosphere: AbsolutePressure,
+  motorPower: Power | null,
+): TankStage {
   const { tank, controls } = lift.job;
   const { cutIn, cutOut } = controls;
   const precharge = tank?.precharge ?? recommendedPrecharge(cutIn);
@@ -45,6 +50,7 @@ export function tankStage(lift: Lift, curve: PumpCurve | null, atmosphere: Absol
     maximumPressure: tank?.maximumPressure ?? null,
     drawdown: tankDrawdown({ ...charge, cutIn, cutOut }),
     worst: filling?.worst ?? null,
+    mostStarts: motorPower === null ? null : motorStartLimit(motorPower).perHour,
     fillTime: filling?.time ?? null,
   };
 }

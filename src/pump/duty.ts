@@ -37,8 +37,8 @@ export interface Duty {
 }
 
 /** Preferred operating region, 70 to 120 % of the best flow (`ansi-hi-9.6.3`, from memory). */
-const LOW_FROM = 0.7;
-const UPTHRUST_FROM = 1.2;
+export const LOW_FROM = 0.7;
+export const UPTHRUST_FROM = 1.2;
 
 /**
  * Where on its curve a pump works: fraction of the best flow, and on which side.

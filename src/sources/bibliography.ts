@@ -17,6 +17,7 @@ import { motorSources } from "./records/motor.ts";
 import { networkSources } from "./records/network.ts";
 import { pipeSources } from "./records/pipe.ts";
 import { pipeStandardsSources } from "./records/pipe-standards.ts";
+import { plotSources } from "./records/plot.ts";
 import { pumpSources } from "./records/pump.ts";
 import { selectionSources } from "./records/selection.ts";
 import { surgeSources } from "./records/surge.ts";
@@ -55,6 +56,7 @@ export function bibliography(): readonly Source[] {
     ...networkSources,
     ...pipeStandardsSources,
     ...pipeSources,
+    ...plotSources,
     ...pumpSources,
     ...selectionSources,
     ...surgeSources,
