@@ -27,24 +27,11 @@ import {
   wattsPerMetreKelvin,
 } from "risingmain/units";
 import { expect, test } from "vitest";
-import { erf, erfc, scaledErfc } from "../../src/numeric/index.ts";
 
 interface Fixture {
-  readonly rows: readonly {
-    readonly x: number;
-    readonly erf: string;
-    readonly erfc: string;
-    readonly scaled: string;
-  }[];
   readonly neumann: readonly { readonly alpha: number; readonly mu: number; readonly lambda: string }[];
 }
 const fixture = JSON.parse(readFileSync(new URL("../fixtures/erf.json", import.meta.url), "utf8")) as Fixture;
-
-test.each(fixture.rows)("error function at $x to the digits of a double", ({ x, erf: e, erfc: c, scaled }) => {
-  expect(Math.abs(erf(x) / Number(e) - 1)).toBeLessThan(1e-14);
-  expect(Math.abs(erfc(x) / Number(c) - 1)).toBeLessThan(1e-12);
-  expect(Math.abs(scaledErfc(x) / Number(scaled) - 1)).toBeLessThan(1e-12);
-});
 
 test.each(fixture.neumann)("Berggren's coefficient at α $alpha, μ $mu", ({ alpha, mu, lambda }) => {
   const got = berggrenCoefficient({ thermalRatio: ratio(alpha), fusionParameter: ratio(mu) });

@@ -117,18 +117,31 @@ export function compareAll(
   records: readonly CheckRecord[],
   computations: readonly Computation[],
 ): readonly Deviation[] {
-  const unused = new Set(computations);
-  const deviations = records.flatMap((record) => {
-    const matching = computations.filter(({ ids }) => new RegExp(`^(?:${ids.source})$`).test(record.id));
-    const [only] = matching;
-    if (only === undefined || matching.length > 1) {
-      throw new Error(`record ${record.id} is computed by ${matching.length} computations, not one`);
-    }
-    unused.delete(only);
-    return compare(record, only.compute(new Given(record)));
-  });
-  for (const { ids } of unused) throw new Error(`no record matches ${ids}`);
+  const deviations = records.flatMap((record) => compareRecord(record, computations));
+  for (const ids of unusedComputations(records, computations)) throw new Error(`no record matches ${ids}`);
   return deviations;
+}
+
+/** Computes one record and compares. Throws where it is computed by none or by two computations. */
+export function compareRecord(record: CheckRecord, computations: readonly Computation[]): readonly Deviation[] {
+  const matching = computations.filter((computation) => matches(computation, record));
+  const [only] = matching;
+  if (only === undefined || matching.length > 1) {
+    throw new Error(`record ${record.id} is computed by ${matching.length} computations, not one`);
+  }
+  return compare(record, only.compute(new Given(record)));
+}
+
+/** The computations that match no record. */
+export function unusedComputations(
+  records: readonly CheckRecord[],
+  computations: readonly Computation[],
+): readonly RegExp[] {
+  return computations.filter((c) => !records.some((record) => matches(c, record))).map(({ ids }) => ids);
+}
+
+function matches({ ids }: Computation, { id }: CheckRecord): boolean {
+  return new RegExp(`^(?:${ids.source})$`).test(id);
 }
 
 function compare(record: CheckRecord, computed: Computed): readonly Deviation[] {

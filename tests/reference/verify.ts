@@ -4,6 +4,7 @@
  * Exits non-zero on a miss.
  */
 import { writeFileSync } from "node:fs";
+import { judgedRows, mutationRows } from "../mutation/page.ts";
 import { compareAllModules } from "./all-modules.ts";
 import type { Deviation } from "./register.ts";
 
@@ -79,6 +80,9 @@ const summary = table(
 );
 const heads = ["record", "value", "printed", "computed", "unit", "share of tolerance", "provenance", "source"];
 
+const [mutationHeads = [], ...mutation] = mutationRows();
+const judged = judgedRows();
+
 const page = `---
 title: Verification
 ---
@@ -107,6 +111,17 @@ ${
         wrong.map((d) => [...detail(d), d.record.wrong ?? ""]),
       )
 }
+
+## Strength of the tests
+
+A mutant is one small change to the library: a comparison turned, a term dropped, a branch taken always. It should make a
+test fail; the score is the share that did, or that ran without end. \`npm run mutate -- <module>\` runs a module's mutants
+against its own tests and published rows. Left out: texts, which are for people or checked by the compiler, and what is
+evaluated once when a module loads, such as tables. A mutant is equivalent where no input can tell it from the original.
+
+${table(mutationHeads, mutation)}
+
+${judged.length === 0 ? "" : table(["file", "living mutants", "judged", "why"], judged)}
 `;
 writeFileSync(PAGE, page);
 

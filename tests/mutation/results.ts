@@ -1,0 +1,60 @@
+/** What a mutation run leaves behind: counts, and the mutants no test noticed, beside what was judged of them. */
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+
+/** One module's run. */
+export interface MutationResult {
+  readonly module: string;
+  readonly date: string;
+  /** Of the library, and of the tool. */
+  readonly version: string;
+  readonly stryker: string;
+  readonly killed: number;
+  /** Made the tests run on without end: noticed too. */
+  readonly timeout: number;
+  readonly survived: number;
+  readonly uncovered: number;
+  /** Left out, for the reasons in `stryker.config.mjs`. */
+  readonly ignored: number;
+  /** By file: the line, and what was changed into what, shortened. */
+  readonly survivors: Readonly<Record<string, readonly string[]>>;
+}
+
+/** Why some survivors of one file may live. */
+export interface Judgement {
+  readonly file: string;
+  readonly changes: readonly string[];
+  /** Equivalent: no input can tell. Otherwise it is a test that is still missing. */
+  readonly equivalent: boolean;
+  readonly why: string;
+}
+
+const here = new URL("./", import.meta.url);
+
+const resultFile = (module: string): URL => new URL(`results/${module}.json`, here);
+
+export function readResult(module: string): MutationResult | undefined {
+  const file = resultFile(module);
+  return existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as MutationResult) : undefined;
+}
+
+export function writeResult(result: MutationResult): void {
+  writeFileSync(resultFile(result.module), `${JSON.stringify(result, undefined, 1)}\n`);
+}
+
+/** Noticed mutants among those that were run. */
+export function score({ killed, timeout, survived, uncovered }: MutationResult): number {
+  return (killed + timeout) / (killed + timeout + survived + uncovered);
+}
+
+/** A survivor without its line, by which it is judged: lines move. */
+export const changeOf = (survivor: string): string => survivor.replace(/^\d+: /, "");
+
+export const judgements = (): readonly Judgement[] =>
+  JSON.parse(readFileSync(new URL("judged.json", here), "utf8")) as Judgement[];
+
+/** The folders of the library. */
+export const modules = (): readonly string[] =>
+  readdirSync(new URL("../../src/", here), { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }) => name)
+    .sort();

@@ -1,0 +1,94 @@
+/**
+ * Runs one module's tests for Stryker, in the process that loaded them: no worker to start and no file to load again for
+ * each mutant, which takes most of the time otherwise. MUTATED names the module; its tests are its own folder and its
+ * published rows. Docstring examples are left out: they hold values this code printed.
+ */
+import { pathToFileURL } from "node:url";
+import { declareFactoryPlugin, PluginKind } from "@stryker-mutator/api/plugin";
+import {
+  DryRunStatus,
+  determineHitLimitReached,
+  TestStatus,
+  toMutantRunResult,
+} from "@stryker-mutator/api/test-runner";
+import { glob } from "tinyglobby";
+import { register } from "tsx/esm/api";
+
+/** Tests that read the source text, which Stryker has rewritten. */
+const READS_SOURCE = "tests/pipe/same-bits.test.ts";
+
+const FEWEST_HITS = 100_000;
+
+const load = (file) => import(pathToFileURL(file).href);
+
+class Runner {
+  /** Instrumented code reads the active mutant here and counts its hits. */
+  #code = globalThis.__stryker__ ?? {};
+  #tests = new Map();
+
+  capabilities() {
+    return { reloadEnvironment: false };
+  }
+
+  async init() {
+    globalThis.__stryker__ = this.#code;
+    const module = process.env.MUTATED;
+    process.env.REGISTER = module;
+    register({ tsconfig: "tests/mutation/tsconfig.json" });
+    const { collect, tests } = await load("tests/mutation/collect.mjs");
+    await load("tests/setup.ts");
+    const files = await glob([`tests/${module}/**/*.test.ts`, "tests/reference/register.test.ts"], {
+      ignore: [READS_SOURCE],
+    });
+    for (const file of files.sort()) await collect(file, () => load(file));
+    this.#tests = tests;
+  }
+
+  async dryRun() {
+    const results = await this.#run([...this.#tests.values()], (id) => {
+      this.#code.currentTestId = id;
+    });
+    this.#code.currentTestId = undefined;
+    return { status: DryRunStatus.Complete, tests: results, mutantCoverage: this.#code.mutantCoverage };
+  }
+
+  async mutantRun({ testFilter, hitLimit, activeMutant }) {
+    // Stryker's limit is 100 times the hits of all the tests together. One test alone that makes more than 5 times the
+    // hits of them all will not end; found out early, the process need not be ended for it.
+    const limit = hitLimit === undefined ? undefined : Math.max(hitLimit / 20, FEWEST_HITS);
+    Object.assign(this.#code, { hitLimit: limit, activeMutant: activeMutant.id });
+    const chosen = testFilter?.map((id) => this.#tests.get(id)) ?? [...this.#tests.values()];
+    const startCounting = () => {
+      this.#code.hitCount = 0;
+    };
+    const results = await this.#run(chosen, startCounting, true);
+    this.#code.activeMutant = undefined;
+    return toMutantRunResult(
+      determineHitLimitReached(this.#code.hitCount, limit) ?? { status: DryRunStatus.Complete, tests: results },
+    );
+  }
+
+  async #run(chosen, before, stopAtFailure = false) {
+    const results = [];
+    for (const { id, name, fileName, run } of chosen) {
+      before(id);
+      const start = performance.now();
+      const result = { id, name, fileName, status: TestStatus.Success };
+      try {
+        await run();
+      } catch (error) {
+        Object.assign(result, { status: TestStatus.Failed, failureMessage: String(error) });
+      }
+      results.push({ ...result, timeSpentMs: performance.now() - start });
+      if (stopAtFailure && result.status === TestStatus.Failed) break;
+    }
+    return results;
+  }
+}
+
+function create() {
+  return new Runner();
+}
+create.inject = [];
+
+export const strykerPlugins = [declareFactoryPlugin(PluginKind.TestRunner, "in-process", create)];
