@@ -112,7 +112,8 @@ const ROUNDING = 1e-9;
  * A run's fittings count as spread along it: a part has its share of the coefficient, on its own velocity. Fittings that
  * stand at one end belong in a short run of their own. The loss of the fitting at a change of size is no term of a linear
  * programme; {@link partWaySizes} adds it when it lays the answer. Sizes are ruled out as in {@link leastCostSizes}, for
- * the whole run by the pressure at its lower end.
+ * the whole run by the pressure at its lower end. A layout is known to be short before it is solved where one size of each
+ * run loses least in every use; where roughness makes that differ from use to use, the solver may find that nothing serves.
  *
  * @param input - the layout, the sizes of each run, the uses and the limits
  * @returns the programme; or which run or junction stands in the way

@@ -60,7 +60,10 @@ export interface LaidLayout extends PartWayLayout {
   readonly state: "laid";
 }
 
-/** With the loss of the changes of size even the widest parts are short of head. */
+/**
+ * The loss of the changes of size leaves a junction short, and no other size loses less in every use. Where one does, there
+ * is always a way: whole runs of it.
+ */
 export interface CannotBeLaid {
   /** It cannot be laid so. */
   readonly state: "cannot be laid";

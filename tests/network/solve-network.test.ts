@@ -216,6 +216,35 @@ test("two twin runs side by side act as one of half the resistance at double flo
   );
 });
 
+test("two unlike runs side by side merge into one that carries both flows, anywhere in a looped layout", () => {
+  fc.assert(
+    fc.property(
+      looped,
+      fc.nat(20),
+      fc.double({ min: 1e3, max: 1e7, noNaN: true }),
+      fc.constantFrom(1, 1.5, 1.852, 2),
+      fc.double({ min: 0.05, max: 0.95, noNaN: true }),
+      (network, pick, resistance, exponent, share) => {
+        const k = pick % network.runs.length;
+        const { id, from, to } = network.runs[k] as Run;
+        const line = (name: string, r: number): Run => ({ id: name, from, to, law: "power", resistance: r, exponent });
+        const others = network.runs.filter((_, i) => i !== k);
+        const merged = solved(solveNetwork({ ...network, runs: [...others, line(id, resistance)] }));
+        // By hand: h = r Q^n in both, so a run that takes the share a of the flow has r / a^n.
+        const pair = [line("a", resistance / share ** exponent), line("b", resistance / (1 - share) ** exponent)];
+        const apart = solved(solveNetwork({ ...network, runs: [...others, ...pair] }));
+        merged.junctions.forEach(({ head }, i) => {
+          expect(Math.abs(head - (apart.junctions[i]?.head as number))).toBeLessThan(1e-7);
+        });
+        const [a, b] = apart.runs.slice(-2).map((run) => run.flow as number);
+        const whole = merged.runs.at(-1)?.flow as number;
+        expect(Math.abs((a as number) + (b as number) - whole)).toBeLessThan(1e-8);
+        expect(Math.abs((a as number) - share * whole)).toBeLessThan(1e-8);
+      },
+    ),
+  );
+});
+
 test("a layout that mirrors itself carries mirrored flows", () => {
   fc.assert(
     fc.property(

@@ -1,6 +1,6 @@
 /** The chosen sizes are the cheapest there are, and the layout they make works. */
 import fc from "fast-check";
-import { type Network, type Run, solveNetwork } from "risingmain/network";
+import { type Network, type OutletCoefficient, type Run, solveNetwork } from "risingmain/network";
 import { leastCostSizes, type SizeChoice } from "risingmain/selection";
 import type { GaugePressure, Velocity } from "risingmain/units";
 import { expect, test } from "vitest";
@@ -141,4 +141,6 @@ test("a loop, a second source and a pressure-dependent outlet are refused by nam
   expect(
     size({ ...tree, sources: [...tree.sources, { id: "t2", junction: "c", kind: "fixed head", head: m(20) }] }),
   ).toThrow(/one source/);
+  const open = { id: "o", junction: "c", kind: "pressure-dependent" as const, coefficient: 1e-4 as OutletCoefficient };
+  expect(size({ ...tree, outlets: [open] })).toThrow(/outlets\[0\]\.kind/);
 });
