@@ -46,7 +46,7 @@ export interface PartWayFound {
   readonly bound: number;
   /** True where `least` costs no more than the bound, to a millionth. */
   readonly proven: boolean;
-  /** Most that one more metre of head at the source can save, in the currency a metre; a pump's head in every use. */
+  /** Where proven, the most that one more metre of head at the source in every use can save, in the currency a metre. */
   readonly worthOfHead: number;
   /** The layout in whole pieces and with the loss of each change; null where neither was asked for. */
   readonly laid: LaidLayout | CannotBeLaid | null;

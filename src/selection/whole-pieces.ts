@@ -98,6 +98,7 @@ function roundedDown(
   const had = own[at]!.length;
   const length = wholePieces(had, piece) - piece;
   const rest = (own[at + 1]?.length ?? 0) + had - length;
+  if (rest < SHORTEST_PART) return undefined;
   return [
     ...own.slice(0, at),
     ...(length > SAME_LENGTH ? [{ option: wide.option, length }] : []),
