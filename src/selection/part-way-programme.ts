@@ -152,7 +152,8 @@ const ROUNDING = 1e-9;
  * programme.rows.map(({ name, relation }) => `${name} ${relation}`); // => ["run1 =", "head1 <="]
  * ```
  *
- * @source karmeli-1968, for the programme of a branched layout; derived: the rows left out
+ * @source karmeli-1968: the programme of a branched layout
+ * @source derived: the rows left out
  */
 export function partWayProgramme(input: PartWayInput): PartWayProgramme | NoSizeForRun | NoSizesMeet {
   const sizing = readPartWay(input);

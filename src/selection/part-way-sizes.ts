@@ -171,7 +171,8 @@ const NOUGHT = 1e-9;
  * // => ["540 ft of 1 in", "460 ft of 3/4 in"]
  * ```
  *
- * @source karmeli-1968, for the programme; derived: the bound by weak duality
+ * @source karmeli-1968: the programme of a branched layout
+ * @source derived: the bound by weak duality
  */
 export function partWaySizes(input: PartWaySizesInput): PartWaySizes {
   const sizing = readPartWay(input);

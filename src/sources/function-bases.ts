@@ -1034,6 +1034,37 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
   "plan.sampleJob": [
     "derived: invented for the examples"
   ],
+  "plot.chartsOf": [
+    "derived: the plan's own figures"
+  ],
+  "plot.dayChart": [
+    "derived: the run's own samples and events"
+  ],
+  "plot.frictionChart": [
+    "colebrook-1939",
+    "derived: Darcy–Weisbach for 100 lengths of pipe"
+  ],
+  "plot.frictionFactorChart": [
+    "moody-1944: the form of the chart and its bounds",
+    "colebrook-1939: the curves",
+    "poiseuille-1840: the laminar line"
+  ],
+  "plot.gradeLineChart": [
+    "derived: the stations' own figures"
+  ],
+  "plot.pumpChart": [
+    "derived: the points of `operatingPoint` on both curves",
+    "ansi-hi-9.6.3: the flows a pump is best run at, 70 to 120 % of its best"
+  ],
+  "plot.sensitivityChart": [
+    "derived: the bars' own figures"
+  ],
+  "plot.startsChart": [
+    "derived: usable water in proportion to the volume"
+  ],
+  "plot.voltageChart": [
+    "derived: the drops of the cables, one after the other"
+  ],
   "pump.acceptanceBand": [
     "iso-9906: acceptance where the curve touches the tolerance cross (from memory)"
   ],
@@ -1138,6 +1169,17 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
   ],
   "selection.leastCostSizes": [
     "derived: dynamic programming over the tree with dominance and an exact bound (`bellman-1957`)"
+  ],
+  "selection.partWayProgramme": [
+    "karmeli-1968: the programme of a branched layout",
+    "derived: the rows left out"
+  ],
+  "selection.partWaySizes": [
+    "karmeli-1968: the programme of a branched layout",
+    "derived: the bound by weak duality"
+  ],
+  "selection.programmeText": [
+    "common practice"
   ],
   "selection.sensitivity": [
     "derived: central difference"
