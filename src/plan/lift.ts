@@ -3,9 +3,9 @@
  *
  * @module
  */
-import { headOfPressureDifference, type TotalDynamicHead, totalDynamicHead } from "../head/index.ts";
+import { headOfPressureDifference, pressureOfHead, type TotalDynamicHead, totalDynamicHead } from "../head/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
-import { type OperatingPoint, operatingPoint, type PumpCurve, shutoffPressure } from "../pump/index.ts";
+import { type OperatingPoint, operatingPoint, type PumpCurve, pumpHeadAt, shutoffPressure } from "../pump/index.ts";
 import type { Density, GaugePressure, Length, PressureDifference, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import { type DrawdownLaw, drawdownAt } from "../well/index.ts";
@@ -82,6 +82,13 @@ export function flowAt(lift: Lift, curve: PumpCurve, pressure: GaugePressure): V
   const point = pumpAt(lift, curve, pressure);
   if (point.state === "running") return point.flow;
   return (point.state === "runs out" ? point.moreThan : 0) as VolumeFlow;
+}
+
+/** Gauge pressure at the tank with the pump at the end of its curve: where it is above the switch's, the pump runs out. */
+export function pressureAtRunout(lift: Lift, curve: PumpCurve): GaugePressure {
+  const flow = curve.runoutFlow;
+  const head = (pumpHeadAt(curve, flow) - headTaken(lift, flow, 0 as GaugePressure).totalDynamicHead) as Length;
+  return pressureOfHead({ head, density: lift.water.density });
 }
 
 /** Gauge pressure at the tank against a closed valve. */

@@ -17,7 +17,7 @@ import type { GaugePressure, Length, Power, VolumeFlow } from "../units/index.ts
 import { drawdownAt, motorCooling, type PumpSetting, pumpSetting } from "../well/index.ts";
 import type { Job, JobPumpCandidate } from "./job.ts";
 import { pressureWhileUsed } from "./layout-stage.ts";
-import { flowAt, headTaken, type Lift, pressureAtShutoff, pumpAt } from "./lift.ts";
+import { flowAt, headTaken, type Lift, pressureAtRunout, pressureAtShutoff, pumpAt } from "./lift.ts";
 import { type MeasureKind, measure } from "./measure.ts";
 import type { CandidateFault, CandidatePlan, ChosenPump, PumpPoint, PumpStage } from "./stages.ts";
 import { usesOf } from "./uses.ts";
@@ -135,7 +135,7 @@ function tryCandidate(basis: PumpBasis, candidate: JobPumpCandidate): Tried {
     faults.push({ reason, value: measure(kind, value), limit: measure(kind, limit) });
   };
   if (pumpAt(lift, curve, cutIn).state === "runs out") {
-    fault("runs out past the end of its curve at cut-in", "flow", flowAt(lift, curve, cutIn), curve.runoutFlow);
+    fault("runs out past the end of its curve at cut-in", "pressure", pressureAtRunout(lift, curve), cutIn);
   }
   if (atCutOut === null) fault("cannot reach the cut-out pressure", "pressure", pressureAtShutoff(lift, curve), cutOut);
   if (flowHeld < dutyFlow) {

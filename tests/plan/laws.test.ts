@@ -1,13 +1,18 @@
 /** Laws that hold for every job: the parts of a plan agree with each other and with the modules behind them. */
 import fc from "fast-check";
+import { bleachDose } from "risingmain/disinfection";
 import { headOfPressure } from "risingmain/head";
-import { type Plan, planSystem, readJob, reportOf } from "risingmain/plan";
+import { darcyWeisbachLoss, wallRoughness } from "risingmain/pipe";
+import { citationsOf, type Job, type Plan, planSystem, type RunPlan, readJob, reportOf } from "risingmain/plan";
 import { pumpCurve, pumpHeadAt } from "risingmain/pump";
 import { tankDrawdown } from "risingmain/tank";
-import { feet, type Length } from "risingmain/units";
+import { feet, type Length, type VolumeFlow } from "risingmain/units";
+import type { Water } from "risingmain/water";
 import { describe, expect, test } from "vitest";
 import { randomJobs } from "./random-jobs.ts";
 
+/** m/s², exact by definition (CGPM 1901). */
+const STANDARD_GRAVITY = 9.80665;
 /** A plan runs in tens of milliseconds; the whole-job laws take fewer cases than those of one formula. */
 const RUNS = { numRuns: 40 };
 const TIME_LIMIT = 120_000;
@@ -99,6 +104,130 @@ describe("the parts of every plan agree", () => {
     expect(JSON.parse(JSON.stringify(plan))).toEqual(plan);
     expect(structuredClone(plan)).toEqual(plan);
     expect(reportOf(plan)).not.toMatch(/NaN|undefined|Infinity|\[object/);
+  });
+});
+
+describe("stages equal what their modules say when asked directly", () => {
+  /** Head lost in a run by the pipe module alone; only for runs without fittings. */
+  const friction = (run: RunPlan, flow: VolumeFlow, { kinematicViscosity }: Water): number =>
+    darcyWeisbachLoss({
+      flow,
+      length: run.length,
+      insideDiameter: run.pipe.insideDiameter,
+      roughness: wallRoughness(run.pipe.material).roughness,
+      viscosity: kinematicViscosity,
+    }).headLoss;
+
+  law("a run's loss is the pipe's friction at its flow; with fittings it is more", ({ stages }, job) => {
+    stages.layout.runs.forEach((run, i) => {
+      const alone = friction(run, run.flow, stages.site.water);
+      if (job.runs[i]?.fittings === undefined) expect(close(run.headLoss, alone, 1e-8)).toBe(true);
+      else if (run.flow > 0) expect(run.headLoss).toBeGreaterThan(alone);
+    });
+  });
+
+  law(
+    "pressures in a branched yard are those summed run by run from the tank, without the network solver",
+    (plan, job) => {
+      const { runs, uses } = plan.stages.layout;
+      const { water } = plan.stages.site;
+      // A loop divides the flow by balance and not by sum; fittings change their coefficient with the flow.
+      if (runs.length > job.places.length || job.runs.some(({ fittings }) => fittings !== undefined)) return;
+      for (const use of uses) {
+        const demandAt = (place: string): number =>
+          use.outlets
+            .filter(({ name }) => job.outlets.find((outlet) => outlet.name === name)?.at === place)
+            .reduce((sum, { flow }) => sum + flow, 0) +
+          runs.filter(({ from }) => from === place).reduce((sum, { to }) => sum + demandAt(to), 0);
+        const lossTo = (place: string): number => {
+          const run = runs.find(({ to }) => to === place);
+          return run === undefined ? 0 : lossTo(run.from) + friction(run, demandAt(place) as VolumeFlow, water);
+        };
+        for (const outlet of use.outlets) {
+          const place = job.outlets.find(({ name }) => name === outlet.name)?.at ?? "";
+          const rise = (job.places.find(({ name }) => name === place)?.elevation ?? 0) - (job.tank?.elevation ?? 0);
+          const head = headOfPressure({ pressure: job.controls.cutIn, density: water.density }) - rise - lossTo(place);
+          expect(close(outlet.pressureAtCutIn, head * water.density * STANDARD_GRAVITY, 1e-8)).toBe(true);
+        }
+      }
+    },
+  );
+
+  law("volts lost add up along the circuit, and the share is of the source's", ({ stages }, job) => {
+    const { power } = stages;
+    if (power === null) return;
+    expect(
+      close(
+        power.cables.reduce((sum, { drop }) => sum + drop, 0),
+        power.drop,
+        1e-6,
+      ),
+    ).toBe(true);
+    expect(job.power.sources.some(({ voltage }) => close(power.drop / voltage, power.dropShare, 1e-6))).toBe(true);
+  });
+
+  law("the bleach holds the chlorine wanted in the water treated", ({ stages }, job) => {
+    const { treated, dose } = stages.disinfection;
+    const { target, bleachStrength } = job.disinfection ?? {};
+    if (target === undefined || bleachStrength === undefined) return;
+    expect(dose).toEqual(bleachDose({ volume: treated.total, target, strength: bleachStrength }));
+  });
+
+  law("the day's energy is what each volume of water took", ({ stages: { day } }) => {
+    if (day === null || day.energy === null || day.energyPerVolume === null) return;
+    expect(close(day.energyPerVolume * day.delivered, day.energy, 1e-6)).toBe(true);
+    expect(day.runTime).toBeLessThanOrEqual(86_400 * (1 + 1e-9));
+  });
+});
+
+describe("a finding appears exactly when its limit is crossed", () => {
+  /** For how many things of the plan the limit is crossed, by the stages and the job alone. */
+  const CROSSED: Readonly<Record<string, (plan: Plan, job: Job) => number>> = {
+    "outlet-short-of-pressure": ({ stages }) =>
+      stages.layout.uses.flatMap(({ outlets }) => outlets).filter(({ pressureHeld, wanted }) => pressureHeld < wanted)
+        .length,
+    "outlet-short-at-cut-in": ({ stages }) =>
+      stages.layout.uses
+        .flatMap(({ outlets }) => outlets)
+        .filter(({ pressureHeld, pressureAtCutIn, wanted }) => pressureHeld >= wanted && pressureAtCutIn < wanted)
+        .length,
+    "velocity-high": ({ stages, findings }, { pipeChoice: { highestVelocity } = {} }) =>
+      highestVelocity === undefined
+        ? findings.filter(({ code }) => code === "velocity-high").length
+        : stages.layout.runs.filter(({ velocity }) => velocity > highestVelocity).length,
+    "pipe-rating-exceeded": ({ stages }) =>
+      stages.layout.runs.filter(({ pressureRating, highestPressure }) => highestPressure > (pressureRating ?? Infinity))
+        .length,
+    "drop-pipe-rating-exceeded": ({ stages: { dropPipe } }) =>
+      Number(dropPipe.highestPressure > (dropPipe.pressureRating ?? Infinity)),
+    "use-above-yield": ({ stages }, { well }) => stages.layout.uses.filter(({ flow }) => flow > well.yield).length,
+    "tank-rating-exceeded": (_, { tank, controls }) => Number(controls.cutOut > (tank?.maximumPressure ?? Infinity)),
+    "voltage-drop": ({ stages: { power } }, { power: { mostVoltageDrop = 0.05 } }) =>
+      Number((power?.dropShare ?? 0) > mostVoltageDrop),
+    "breaker-too-large": ({ stages: { power } }, { power: { breaker = 0 } }) =>
+      Number(power !== null && breaker > power.highestBreaker),
+    "no-dry-run-cut-off": (_, { controls }) => Number(controls.dryRunCutOff !== true),
+  };
+
+  law("by the numbers of the plan", (plan, job) => {
+    for (const [code, crossed] of Object.entries(CROSSED))
+      expect([code, plan.findings.filter((finding) => finding.code === code).length]).toEqual([
+        code,
+        crossed(plan, job),
+      ]);
+  });
+
+  law("and says a value that is not the limit, in the same kind of number", ({ findings }) => {
+    for (const { value, limit, severity, code } of findings) {
+      expect(value.kind).toBe(limit.kind);
+      expect(Number.isFinite(value.value) && Number.isFinite(limit.value)).toBe(true);
+      if (severity === "stop" || severity === "fix") expect([code, value.value]).not.toEqual([code, limit.value]);
+    }
+  });
+
+  law("a published limit names a source of the bibliography", ({ findings }) => {
+    for (const finding of findings)
+      expect(citationsOf(finding)).toHaveLength(finding.basis.kind === "published" ? 1 : 0);
   });
 });
 

@@ -28,6 +28,7 @@ const flow = (m3s: number): Text => text(m3s, ["L/s", 1e-3], ["gpm", GAL / 60]);
 const pressure = (pa: number): Text => text(pa, ["kPa", 1e3], ["psi", PSI]);
 const volume = (m3: number): Text => text(m3, ["L", 1e-3], ["gal", GAL]);
 const power = (w: number): Text => text(w, ["W", 1], ["hp", 745.6998715822702]);
+const velocity = (ms: number): Text => text(ms, ["m/s", 1], ["ft/s", FT]);
 const same = (plain: string): Text => ({ metric: plain, us: plain });
 
 /** The document in one unit system: every {@link Text} replaced by its text. */
@@ -91,6 +92,29 @@ const seeds = fc.record({
   phase: fc.constantFrom("single-phase" as const, "three-phase" as const),
   fittings: fc.boolean(),
   bleach: maybe(between(4, 10)),
+  target: maybe(between(50, 200)),
+  reportUnits: maybe(fc.constantFrom("us", "metric")),
+  openHole: maybe(between(0.1, 0.2)),
+  secondStep: maybe(between(1.2, 1.5)),
+  dropFittings: maybe(fc.integer({ min: 1, max: 4 })),
+  belowIntake: maybe(between(0.2, 0.8)),
+  plateCurrent: maybe(between(3, 14)),
+  codeLetter: maybe(fc.constantFrom("F", "H", "K")),
+  lockedRotor: maybe(between(20, 80)),
+  motorEfficiency: maybe(between(0.5, 0.85)),
+  powerFactor: maybe(between(0.7, 0.98)),
+  coolingVelocity: maybe(between(0.05, 0.3)),
+  valveLoss: maybe(fc.tuple(between(1e4, 6e4), between(5e-4, 1.5e-3))),
+  inletLimit: maybe(between(6e5, 2e6)),
+  leastRun: maybe(between(30, 180)),
+  mostStarts: maybe(fc.integer({ min: 5, max: 400 })),
+  otherUse: maybe(between(0.05, 3)),
+  velocity: maybe(between(0.8, 3)),
+  receptacle: maybe(fc.constantFrom("L14-30", "L6-30", "14-50")),
+  otherLoad: maybe(between(100, 2500)),
+  breaker: maybe(fc.constantFrom(15, 20, 30, 45)),
+  grounding: maybe(fc.constantFrom("10 AWG", "12 AWG", "14 AWG")),
+  mostDrop: maybe(between(0.01, 0.08)),
 });
 
 /** A job document in both unit systems, equal but for rounding. */
@@ -102,6 +126,7 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
   const document = {
     version: 1,
     name: "random job",
+    reportUnits: s.reportUnits,
     site: {
       elevation: length(s.elevation),
       waterTemperature: { metric: `${s.temperature} °C`, us: `${s.temperature * 1.8 + 32} °F` },
@@ -110,13 +135,22 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
       casingInsideDiameter: diameter(s.casing),
       depth: length(s.depth),
       casingDepth: s.casingShare === undefined ? undefined : length(s.depth * s.casingShare),
+      openHoleDiameter: s.openHole === undefined ? undefined : diameter(s.openHole),
       screenTop: s.screenShare === undefined ? undefined : length(s.depth * s.screenShare),
       staticLevel: length(staticLevel),
       highestStaticLevel: length(staticLevel * 0.9),
       yield: flow(s.testFlow * 1.2),
-      test: [{ flow: flow(s.testFlow), pumpingLevel: length(staticLevel + s.depth * s.drawShare) }],
+      // A second step falls in proportion, or a little more: as wells do.
+      test: [1, ...(s.secondStep === undefined ? [] : [s.secondStep])].map((step) => ({
+        flow: flow(s.testFlow * step),
+        pumpingLevel: length(staticLevel + s.depth * s.drawShare * step ** 1.2),
+      })),
     },
-    dropPipe: { pipe: s.dropPipe, checkValves: s.checkValves },
+    dropPipe: {
+      pipe: s.dropPipe,
+      fittings: s.dropFittings === undefined ? undefined : [{ kind: "elbow 90", count: s.dropFittings }],
+      checkValves: s.checkValves,
+    },
     pump: {
       setting: s.setting === undefined ? undefined : length(s.depth * s.setting),
       candidates:
@@ -131,8 +165,20 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
               })),
               diameter: diameter(0.098),
               length: length(0.9),
+              lengthBelowIntake: s.belowIntake === undefined ? undefined : length(s.belowIntake),
               mass: { metric: "20 kg", us: `${20 / 0.45359237} lb` },
-              motor: { power: power(s.motor), voltage: same("230 V"), phase: s.phase, serviceFactor: same("1.15") },
+              motor: {
+                power: power(s.motor),
+                voltage: same("230 V"),
+                phase: s.phase,
+                serviceFactor: same("1.15"),
+                fullLoadCurrent: s.plateCurrent === undefined ? undefined : same(`${s.plateCurrent} A`),
+                codeLetter: s.codeLetter,
+                lockedRotorCurrent: s.lockedRotor === undefined ? undefined : same(`${s.lockedRotor} A`),
+                efficiency: s.motorEfficiency === undefined ? undefined : same(`${s.motorEfficiency * 100} %`),
+                powerFactor: s.powerFactor === undefined ? undefined : same(`${s.powerFactor}`),
+                coolingVelocity: s.coolingVelocity === undefined ? undefined : velocity(s.coolingVelocity),
+              },
             })),
     },
     controls: {
@@ -141,7 +187,13 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
       regulatingValve:
         s.valve === undefined
           ? undefined
-          : { setPressure: pressure(s.cutIn + s.differential * s.valve), minimumFlow: flow(6e-5) },
+          : {
+              setPressure: pressure(s.cutIn + s.differential * s.valve),
+              minimumFlow: flow(6e-5),
+              loss: s.valveLoss === undefined ? undefined : pressure(s.valveLoss[0]),
+              ratedFlow: s.valveLoss === undefined ? undefined : flow(s.valveLoss[1]),
+              maximumInletPressure: s.inletLimit === undefined ? undefined : pressure(s.inletLimit),
+            },
       reliefPressure: s.relief === undefined ? undefined : pressure(cutOut * s.relief),
       reliefCapacity: s.relief === undefined || s.reliefCapacity === undefined ? undefined : flow(s.reliefCapacity),
       dryRunCutOff: s.dryRun,
@@ -151,6 +203,8 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
       precharge: s.precharge === undefined ? undefined : pressure(s.cutIn * s.precharge),
       maximumPressure: pressure(8.6e5),
       elevation: s.tankElevation === undefined ? undefined : length(s.tankElevation),
+      leastRunTime: s.leastRun === undefined ? undefined : same(`${s.leastRun} s`),
+      mostStartsPerDay: s.mostStarts,
     },
     places: s.places.map(({ rise }, i) => ({ name: names[i], elevation: length(rise) })),
     runs: [
@@ -176,10 +230,17 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
         ]
       : undefined,
     demand:
-      s.people === undefined && s.cows === undefined
+      s.people === undefined && s.cows === undefined && s.otherUse === undefined
         ? undefined
-        : { people: s.people, livestock: s.cows === undefined ? undefined : [{ kind: "beef cow", head: s.cows }] },
-    pipeChoice: s.family === undefined ? undefined : { family: s.family },
+        : {
+            people: s.people,
+            livestock: s.cows === undefined ? undefined : [{ kind: "beef cow", head: s.cows }],
+            other: s.otherUse === undefined ? undefined : [{ name: "washing down", volume: volume(s.otherUse) }],
+          },
+    pipeChoice:
+      s.family === undefined && s.velocity === undefined
+        ? undefined
+        : { family: s.family, highestVelocity: s.velocity === undefined ? undefined : velocity(s.velocity) },
     power: {
       sources: [
         ...(s.generator === undefined
@@ -192,6 +253,8 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
                 phase: s.phase,
                 runningPower: same(`${s.generator} W`),
                 surgePower: same(`${s.generator * 1.25} W`),
+                receptacle: s.receptacle,
+                otherLoad: s.otherLoad === undefined ? undefined : same(`${s.otherLoad} W`),
               },
             ]),
         { name: "utility", kind: "utility", voltage: same("240 V"), phase: s.phase },
@@ -205,8 +268,17 @@ export const randomJobs: fc.Arbitrary<{ readonly metric: unknown; readonly us: u
         },
         { name: "drop cable" },
       ],
+      breaker: s.breaker === undefined ? undefined : same(`${s.breaker} A`),
+      groundingSize: s.grounding,
+      mostVoltageDrop: s.mostDrop === undefined ? undefined : same(`${s.mostDrop * 100} %`),
     },
-    disinfection: s.bleach === undefined ? undefined : { bleachStrength: same(`${s.bleach} %`) },
+    disinfection:
+      s.bleach === undefined && s.target === undefined
+        ? undefined
+        : {
+            bleachStrength: s.bleach === undefined ? undefined : same(`${s.bleach} %`),
+            target: s.target === undefined ? undefined : same(`${s.target} mg/L`),
+          },
   };
   return { metric: inUnits(document, "metric"), us: inUnits(document, "us") };
 });
