@@ -5,7 +5,8 @@
  */
 import { requireObject, requirePositive, requireWithin } from "../numeric/index.ts";
 import type { Duration, Ratio, Volume, VolumeFlow } from "../units/index.ts";
-import { requireBucket, USUAL_TIMING, USUAL_VOLUME_SHARE } from "./bucket.ts";
+import { requireBucket } from "./bucket.ts";
+import { PAIL_SHARE, THUMB } from "./usual-doubts.ts";
 
 /** What an accuracy is wanted of. */
 export interface BucketRunsInput {
@@ -65,7 +66,7 @@ export function bucketRuns(input: BucketRunsInput): BucketRuns {
   requireBucket(V);
   requireWithin("flow", flow, 1e-9, 1000, "m³/s");
   requireWithin("wanted", wanted, 1e-6, 0.5, "(0.02 for 2 %)");
-  const { volumeUncertainty: uV = V * USUAL_VOLUME_SHARE, timeUncertainty: ut = USUAL_TIMING } = input;
+  const { volumeUncertainty: uV = V * PAIL_SHARE, timeUncertainty: ut = THUMB } = input;
   requireWithin("volumeUncertainty", uV, 0, V / 2, "m³ (half the volume)");
   requireWithin("timeUncertainty", ut, 0, 3600, "s");
   const floor = uV / V;

@@ -5,24 +5,14 @@
  */
 import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
 import type { Duration, Ratio, Volume, VolumeFlow } from "../units/index.ts";
+import { type Carried, carried, type TrialOptions } from "./carried.ts";
+import { PAIL_SHARE, THUMB } from "./usual-doubts.ts";
 
-/**
- * What a mark on a pail is worth, as a share of its volume: a tenth of a gallon in five. Common practice.
- *
- * @internal
- */
-export const USUAL_VOLUME_SHARE = 0.02;
-/**
- * Starting and stopping a watch by eye and thumb, s. Common practice.
- *
- * @internal
- */
-export const USUAL_TIMING = 0.5;
 /** Coverage factor for about 95 % (`jcgm-100`, 6.3.3). */
 const COVERAGE = 2;
 
 /** A bucket filled once or more. */
-export interface BucketInput {
+export interface BucketInput extends TrialOptions {
   /** Volume to the mark. Above 0, to 1000 m³. */
   readonly volume: Volume;
   /** Seconds to fill it, one for each run; 1 to 1000 runs, each above 0.01 s, to 1 000 000 s. */
@@ -36,13 +26,11 @@ export interface BucketInput {
 }
 
 /** The flow read, with its uncertainty taken apart. */
-export interface BucketFlow {
+export interface BucketFlow extends Carried<VolumeFlow> {
   /** Mean of the flows of the runs, m³/s. */
   readonly flow: VolumeFlow;
   /** The flow of each run, m³/s. */
   readonly runs: readonly VolumeFlow[];
-  /** Combined standard uncertainty of the mean, m³/s. */
-  readonly standardUncertainty: VolumeFlow;
   /** Expanded uncertainty, coverage factor 2, about 95 %, m³/s. */
   readonly expandedUncertainty: VolumeFlow;
   /** Combined standard uncertainty over the flow. */
@@ -95,8 +83,7 @@ export function bucketFlow(input: BucketInput): BucketFlow {
     requireWithin(`times[${i}]`, time, 0.01, 1e6, "s");
   });
   const shortest = times.reduce<number>((least, time) => Math.min(least, time), times[0] as number);
-  const { volumeUncertainty: uV = V * USUAL_VOLUME_SHARE, timeUncertainty: ut = Math.min(USUAL_TIMING, shortest / 2) } =
-    input;
+  const { volumeUncertainty: uV = V * PAIL_SHARE, timeUncertainty: ut = Math.min(THUMB, shortest / 2) } = input;
   requireWithin("volumeUncertainty", uV, 0, V / 2, "m³ (half the volume)");
   requireWithin("timeUncertainty", ut, 0, shortest / 2, "s (half the shortest time)");
 
@@ -105,13 +92,23 @@ export function bucketFlow(input: BucketInput): BucketFlow {
   const flow = runs.reduce((sum, q) => sum + q, 0) / n;
   const meanTime = times.reduce<number>((sum, time) => sum + time, 0) / n;
   const scatter = n > 1 ? Math.sqrt(runs.reduce((sum, q) => sum + (q - flow) ** 2, 0) / (n - 1)) : 0;
-  const fromVolume = (flow * uV) / V;
-  const fromTiming = Math.max((flow * ut) / meanTime, scatter) / Math.sqrt(n);
-  const combined = Math.hypot(fromVolume, fromTiming);
+  // The mean flow is that of one filling in this time, whose doubt is the thumb's or that of the scatter.
+  const time = V / flow;
+  const timing = (time * Math.max(ut / meanTime, scatter / flow)) / Math.sqrt(n);
+  const doubt = carried<VolumeFlow>(
+    [
+      { name: "volume", value: V, standardUncertainty: uV, low: 0, high: 1e5 },
+      { name: "time", value: time, standardUncertainty: timing, low: time / 100, high: 1e9 },
+    ],
+    ([volume = 0, t = 1]) => volume / t,
+    input,
+  );
+  const combined = doubt.standardUncertainty;
+  const [fromVolume, fromTiming] = doubt.parts.map(({ contribution }) => contribution) as [number, number];
   return {
     flow: flow as VolumeFlow,
     runs: runs as VolumeFlow[],
-    standardUncertainty: combined as VolumeFlow,
+    ...doubt,
     expandedUncertainty: (COVERAGE * combined) as VolumeFlow,
     relativeUncertainty: (combined / flow) as Ratio,
     fromVolume: fromVolume as VolumeFlow,

@@ -5,6 +5,8 @@
  */
 import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
 import type { Duration, Length, Ratio, VolumeFlow } from "../units/index.ts";
+import { type Carried, carried, type TrialOptions } from "./carried.ts";
+import { FLOW_SHARE, TAPE } from "./usual-doubts.ts";
 
 /** One reading of a pumping test. */
 export interface LevelReading {
@@ -15,7 +17,7 @@ export interface LevelReading {
 }
 
 /** A pumping test's log. */
-export interface DrawdownLogInput {
+export interface DrawdownLogInput extends TrialOptions {
   /** Depth to water before the pump was started. 0 to 5000 m. */
   readonly staticLevel: Length;
   /** Steady flow while pumped. 1e-9 to 1000 m³/s. */
@@ -29,6 +31,10 @@ export interface DrawdownLogInput {
   /** Most change in that span that still counts as steady. 0 to 100 m; 0.03 m (a tenth of a foot) where left out, common
    * practice. */
   readonly steadyChange?: Length;
+  /** Standard uncertainty of one level. 0 to 100 m; 0.01 ft, a graduated tape's, where left out. */
+  readonly levelUncertainty?: Length;
+  /** Standard uncertainty of the flow. 0 to 1000 m³/s; 3 % of it where left out (common practice). */
+  readonly flowUncertainty?: VolumeFlow;
 }
 
 /** One line of the log, worked. */
@@ -47,12 +53,18 @@ export interface DrawdownLog {
   readonly entries: readonly DrawdownEntry[];
   /** Drawdown at the last reading while pumping, m; 0 where there is none. */
   readonly finalDrawdown: Length;
+  /** Standard uncertainty of a drawdown, two levels being in it, m. */
+  readonly drawdownUncertainty: Length;
   /** Flow over that drawdown, m²/s (gpm/ft is 2.07e-4 of it); null where the drawdown is none. Falls as the test goes on. */
   readonly specificCapacity: number | null;
+  /** Its uncertainty, m²/s; null with it. */
+  readonly specificCapacityDoubt: Carried<number> | null;
   /** Whether the level held still over the last span of pumping: "steady", "falling", "rising", or "too short" to tell. */
   readonly steadiness: "steady" | "falling" | "rising" | "too short";
   /** Share of the final drawdown won back at the last reading after the stop; null without one. */
   readonly recovery: Ratio | null;
+  /** Its uncertainty; null with it. The static level is in both drawdowns, and counts once. */
+  readonly recoveryDoubt: Carried<Ratio> | null;
   /** Time from the stop to 90 % recovery, by a straight line between readings, s; null where it was not reached. */
   readonly timeToRecover: Duration | null;
 }
@@ -93,6 +105,8 @@ const RECOVERED = 0.9;
  *
  * @source derived: definitions of drawdown, specific capacity and recovery
  * @source common practice: the tenth of a foot and the 90 %
+ * @source jcgm-100, 5.1.2
+ * @source usgs-gwpd-4: the tape
  */
 export function drawdownLog(input: DrawdownLogInput): DrawdownLog {
   requireObject("input", input);
@@ -101,6 +115,9 @@ export function drawdownLog(input: DrawdownLogInput): DrawdownLog {
   requireWithin("flow", flow, 1e-9, 1000, "m³/s");
   requireWithin("steadySpan", steadySpan, 60, 86_400, "s");
   requireWithin("steadyChange", steadyChange, 0, 100, "m");
+  const { levelUncertainty = TAPE, flowUncertainty = FLOW_SHARE * flow } = input;
+  requireWithin("levelUncertainty", levelUncertainty, 0, 100, "m");
+  requireWithin("flowUncertainty", flowUncertainty, 0, 1000, "m³/s");
   requireReadings(readings);
   if (input.stopped !== undefined) requireWithin("stopped", input.stopped, 0, 31_557_600, "s");
   const stopped = input.stopped ?? Number.POSITIVE_INFINITY;
@@ -118,12 +135,36 @@ export function drawdownLog(input: DrawdownLogInput): DrawdownLog {
   const drawdown = last?.drawdown ?? 0;
   const lastRecovery = recovering[recovering.length - 1];
   const known = drawdown > LEAST_DRAWDOWN;
+  // Levels enter as their errors, so that the slopes are taken by steps of a tape's doubt and not of a deep well's depth.
+  const level = (name: string) => ({ name, value: 0, standardUncertainty: levelUncertainty, low: -1e3, high: 1e3 });
+  const drawn = (atRest: number, pumped: number): number => Math.max(drawdown + pumped - atRest, LEAST_DRAWDOWN);
   return {
     entries,
     finalDrawdown: drawdown as Length,
+    drawdownUncertainty: (Math.SQRT2 * levelUncertainty) as Length,
     specificCapacity: known ? flow / drawdown : null,
+    specificCapacityDoubt: known
+      ? carried(
+          [
+            { name: "flow", value: flow, standardUncertainty: flowUncertainty, low: 0, high: 1e4 },
+            level("staticLevel"),
+            level("pumpingLevel"),
+          ],
+          ([q = 0, atRest = 0, pumped = 0]) => q / drawn(atRest, pumped),
+          input,
+        )
+      : null,
     steadiness: steadiness(pumping, steadySpan, steadyChange),
     recovery: known && lastRecovery !== undefined ? ((1 - lastRecovery.drawdown / drawdown) as Ratio) : null,
+    recoveryDoubt:
+      known && lastRecovery !== undefined
+        ? carried<Ratio>(
+            [level("staticLevel"), level("pumpingLevel"), level("recoveringLevel")],
+            ([atRest = 0, pumped = 0, risen = 0]) =>
+              1 - (lastRecovery.drawdown + risen - atRest) / drawn(atRest, pumped),
+            input,
+          )
+        : null,
     timeToRecover: known && last !== undefined ? timeToRecover(last, recovering, stopped) : null,
   };
 }

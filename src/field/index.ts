@@ -13,6 +13,7 @@ export {
   bucketTime,
 } from "./bucket.ts";
 export { type BucketRuns, type BucketRunsInput, bucketRuns } from "./bucket-runs.ts";
+export type { Carried, TrialOptions } from "./carried.ts";
 export { authorityCaution, liftingCautions, mainsCautions, pressureCautions } from "./cautions.ts";
 export { type CurrentTest, type CurrentTestInput, currentTest } from "./current-test.ts";
 export { type DiagnoseInput, diagnose } from "./diagnose.ts";
@@ -36,21 +37,29 @@ export {
   drawdownLog,
   type LevelReading,
 } from "./drawdown-log.ts";
+export { type GaugeHead, type GaugeHeadInput, gaugeHead } from "./gauge-head.ts";
+export { type JudgeInput, type Judgement, judgeReading } from "./judge-reading.ts";
+export { type Lifting, type LiftingInput, liftingLoad } from "./lifting.ts";
 export {
   type CurveReading,
-  type GaugeHeadInput,
-  gaugeHead,
   type MeasuredCurve,
   type MeasuredCurveInput,
   type MeasuredCurvePoint,
   measuredCurve,
-} from "./gauge-head.ts";
-export { type JudgeInput, type Judgement, judgeReading } from "./judge-reading.ts";
-export { type Lifting, type LiftingInput, liftingLoad } from "./lifting.ts";
+} from "./measured-curve.ts";
 export { type MonteCarlo, type MonteCarloInput, monteCarlo, type Spread } from "./monte-carlo.ts";
 export { type PipeWall, type PressureHold, type PressureHoldInput, pressureHold } from "./pressure-hold.ts";
+export {
+  type InsulationTest,
+  type InsulationTestInput,
+  insulationTest,
+  type ResistanceJudged,
+  type WindingTest,
+  type WindingTestInput,
+  windingTest,
+} from "./resistance-test.ts";
 export { type SettingHardware, type SettingHardwareInput, settingHardware } from "./setting-hardware.ts";
-export { type EchoInput, echoDepth, type LeaningTapeInput, leaningTape } from "./sounding.ts";
+export { type EchoDepth, type EchoInput, echoDepth, type LeaningTapeInput, leaningTape } from "./sounding.ts";
 export { type TankTest, type TankTestInput, tankTest } from "./tank-test.ts";
 export { type TestAllowance, type TestAllowanceInput, testAllowance } from "./test-allowance.ts";
 export { type Trajectory, type TrajectoryInput, trajectoryFlow } from "./trajectory.ts";
@@ -62,4 +71,4 @@ export {
   type UncertainInput,
   type UncertaintyPart,
 } from "./uncertainty.ts";
-export { type VoltageTest, type VoltageTestInput, voltageTest } from "./voltage-test.ts";
+export { type VoltageLost, type VoltageTest, type VoltageTestInput, voltageTest } from "./voltage-test.ts";

@@ -34,6 +34,15 @@ const LARGEST = 1e100;
 const COVERAGE = 2;
 
 /**
+ * Whether a value lies clear of every edge that would turn the verdict: by two standard uncertainties or more.
+ *
+ * @internal
+ */
+export function clearOf(value: number, edges: readonly number[], standardUncertainty: number): boolean {
+  return edges.every((edge) => Math.abs(value - edge) >= COVERAGE * standardUncertainty);
+}
+
+/**
  * Judges a reading against a band, with its uncertainty.
  *
  * @remarks

@@ -4,18 +4,30 @@
  * @module
  */
 import { requireObject, requireWithin } from "../numeric/index.ts";
-import type { Duration, Length, Temperature } from "../units/index.ts";
+import type { Duration, Length, Temperature, TemperatureDifference } from "../units/index.ts";
+import { type Carried, carried, type TrialOptions } from "./carried.ts";
+import { ECHO, WELL_AIR } from "./usual-doubts.ts";
 
 /** Speed of sound in dry air at 0 °C, m/s (`cramer-1993`; recalled); it grows with the root of the absolute temperature. */
 const SOUND_AT_ICE_POINT = 331.3;
 const ICE_POINT = 273.15;
 
 /** An echo from the water. */
-export interface EchoInput {
+export interface EchoInput extends TrialOptions {
   /** Time from the shot to the echo. 0 to 60 s. */
   readonly echoTime: Duration;
   /** Temperature of the air in the well. 223.15 to 333.15 K. */
   readonly airTemperature: Temperature;
+  /** Standard uncertainty of the time. 0 to 10 s; 1 ms where left out (common practice). */
+  readonly timeUncertainty?: Duration;
+  /** Standard uncertainty of the air's temperature. 0 to 50 K; 3 K where left out (common practice). */
+  readonly temperatureUncertainty?: TemperatureDifference;
+}
+
+/** A depth by echo. */
+export interface EchoDepth extends Carried<Length> {
+  /** Depth to water, m. */
+  readonly depth: Length;
 }
 
 /**
@@ -26,7 +38,7 @@ export interface EchoInput {
  * ledges in the casing add more.
  *
  * @param input - time and air temperature; each field says its unit and range
- * @returns the depth, m
+ * @returns the depth and its uncertainty
  * @throws {@link units.InputError} naming the first field outside its range
  *
  * @example
@@ -34,18 +46,39 @@ export interface EchoInput {
  * import { echoDepth } from "risingmain/field";
  * import { fahrenheit, inFeet, seconds } from "risingmain/units";
  *
- * inFeet(echoDepth({ echoTime: seconds(0.178), airTemperature: fahrenheit(50) })); // ≈ 98.5
+ * inFeet(echoDepth({ echoTime: seconds(0.178), airTemperature: fahrenheit(50) }).depth); // ≈ 98.5
  * ```
  *
  * @source derived: sound in an ideal gas
  * @source cramer-1993: the speed at 0 °C; recalled
+ * @source jcgm-100, 5.1.2
  */
-export function echoDepth(input: EchoInput): Length {
+export function echoDepth(input: EchoInput): EchoDepth {
   requireObject("input", input);
-  requireWithin("echoTime", input.echoTime, 0, 60, "s");
-  requireWithin("airTemperature", input.airTemperature, 223.15, 333.15, "K");
-  const speed = SOUND_AT_ICE_POINT * Math.sqrt(input.airTemperature / ICE_POINT);
-  return ((speed * input.echoTime) / 2) as Length;
+  const { echoTime, airTemperature, timeUncertainty = ECHO, temperatureUncertainty = WELL_AIR } = input;
+  requireWithin("echoTime", echoTime, 0, 60, "s");
+  requireWithin("airTemperature", airTemperature, 223.15, 333.15, "K");
+  requireWithin("timeUncertainty", timeUncertainty, 0, 10, "s");
+  requireWithin("temperatureUncertainty", temperatureUncertainty, 0, 50, "K");
+  const depth = (time: number, temperature: number): number =>
+    (SOUND_AT_ICE_POINT * Math.sqrt(temperature / ICE_POINT) * time) / 2;
+  return {
+    depth: depth(echoTime, airTemperature) as Length,
+    ...carried<Length>(
+      [
+        { name: "echoTime", value: echoTime, standardUncertainty: timeUncertainty, low: 0, high: 1000 },
+        {
+          name: "airTemperature",
+          value: airTemperature,
+          standardUncertainty: temperatureUncertainty,
+          low: 0,
+          high: 1000,
+        },
+      ],
+      ([time = 0, temperature = 0]) => depth(time, temperature),
+      input,
+    ),
+  };
 }
 
 /** A tape let down a well that leans or bends. */

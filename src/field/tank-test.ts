@@ -6,10 +6,11 @@
 import { requireObject, requireWithin } from "../numeric/index.ts";
 import { type AirCharge, storedWater } from "../tank/index.ts";
 import type { Duration, GaugePressure, Volume, VolumeFlow } from "../units/index.ts";
-import { propagateUncertainty, type UncertaintyPart } from "./uncertainty.ts";
+import { type Carried, carried, type TrialOptions } from "./carried.ts";
+import { GAUGE, TANK_SHARE, WATCH } from "./usual-doubts.ts";
 
 /** A tank between two pressures. */
-export interface TankTestInput extends AirCharge {
+export interface TankTestInput extends AirCharge, TrialOptions {
   /** Lower pressure: where the pump starts. 0 to 100 MPa. */
   readonly lowPressure: GaugePressure;
   /** Upper pressure: where it stops; above the lower. Up to 100 MPa. */
@@ -23,15 +24,11 @@ export interface TankTestInput extends AirCharge {
 }
 
 /** The flow. */
-export interface TankTest {
+export interface TankTest extends Carried<VolumeFlow> {
   /** Mean flow into or out of the tank, m³/s: filling, the pump's with every tap shut; drawing, the taps' with the pump off. */
   readonly flow: VolumeFlow;
   /** Water that moved, m³. */
   readonly volume: Volume;
-  /** Combined standard uncertainty of the flow, m³/s. */
-  readonly standardUncertainty: VolumeFlow;
-  /** What each reading adds to it. */
-  readonly parts: readonly UncertaintyPart[];
   /** Source of the uncertainty. */
   readonly method: "jcgm-100";
 }
@@ -39,9 +36,6 @@ export interface TankTest {
 /** The ends of what an air charge accepts: gauge pressure, and absolute pressure of the air, Pa. */
 const MOST_PRESSURE = 1e8;
 const LEAST_AIR = 100;
-const ONE_PSI = 6894.757;
-/** Tank volumes on a label are good to about this share, common practice. */
-const VOLUME_SHARE = 0.02;
 
 /**
  * The flow that filled or drew a tank between its switch points.
@@ -73,7 +67,7 @@ const VOLUME_SHARE = 0.02;
  */
 export function tankTest(input: TankTestInput): TankTest {
   requireObject("input", input);
-  const { lowPressure, highPressure, time, pressureUncertainty = ONE_PSI, timeUncertainty = 1, ...charge } = input;
+  const { lowPressure, highPressure, time, pressureUncertainty = GAUGE, timeUncertainty = WATCH, ...charge } = input;
   requireWithin("lowPressure", lowPressure, 0, MOST_PRESSURE, "Pa");
   requireWithin("highPressure", highPressure, lowPressure, MOST_PRESSURE, "Pa (above the lower)");
   requireWithin("time", time, 0.1, 86_400, "s");
@@ -93,33 +87,28 @@ export function tankTest(input: TankTestInput): TankTest {
       pressure: low as GaugePressure,
     }).stored;
   const volume = moved(charge.volume, charge.precharge, lowPressure, highPressure);
-  // The steps of the slopes must stay inside what the tank accepts, so readings near its ends are held there.
   const vacuum = LEAST_AIR - charge.atmosphere;
-  const { value, standardUncertainty, parts } = propagateUncertainty({
-    inputs: [
-      { name: "volume", value: charge.volume, standardUncertainty: VOLUME_SHARE * charge.volume },
-      { name: "precharge", value: charge.precharge, standardUncertainty: pressureUncertainty },
-      { name: "lowPressure", value: lowPressure, standardUncertainty: pressureUncertainty },
-      { name: "highPressure", value: highPressure, standardUncertainty: pressureUncertainty },
-      { name: "time", value: time, standardUncertainty: timeUncertainty },
-    ],
-    model: ([v = 0, precharge = 0, low = 0, high = 0, t = 1]) =>
-      moved(
-        clamp(v, 1e-9, 1e4),
-        clamp(precharge, vacuum, MOST_PRESSURE),
-        clamp(low, 0, MOST_PRESSURE),
-        clamp(high, 0, MOST_PRESSURE),
-      ) / Math.max(t, 0.01),
-  });
+  const gauge = { standardUncertainty: pressureUncertainty, high: MOST_PRESSURE };
   return {
-    flow: value as VolumeFlow,
+    flow: (volume / time) as VolumeFlow,
     volume: volume as Volume,
-    standardUncertainty: standardUncertainty as VolumeFlow,
-    parts,
+    ...carried<VolumeFlow>(
+      [
+        {
+          name: "volume",
+          value: charge.volume,
+          standardUncertainty: TANK_SHARE * charge.volume,
+          low: 1e-9,
+          high: 1e4,
+        },
+        { name: "precharge", value: charge.precharge, low: vacuum, ...gauge },
+        { name: "lowPressure", value: lowPressure, low: 0, ...gauge },
+        { name: "highPressure", value: highPressure, low: 0, ...gauge },
+        { name: "time", value: time, standardUncertainty: timeUncertainty, low: 0.01, high: 1e6 },
+      ],
+      ([v = 0, precharge = 0, low = 0, high = 0, t = 1]) => moved(v, precharge, low, high) / t,
+      input,
+    ),
     method: "jcgm-100",
   };
-}
-
-function clamp(value: number, low: number, high: number): number {
-  return Math.min(Math.max(value, low), high);
 }

@@ -5,10 +5,11 @@
  */
 import { requireObject, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
 import type { Length, VolumeFlow } from "../units/index.ts";
-import { propagateUncertainty } from "./uncertainty.ts";
+import { type Carried, carried, type TrialOptions } from "./carried.ts";
+import { RULE } from "./usual-doubts.ts";
 
 /** A level pipe that runs full. */
-export interface TrajectoryInput {
+export interface TrajectoryInput extends TrialOptions {
   /** Inside diameter of the pipe. 0.005 to 5 m. */
   readonly insideDiameter: Length;
   /** Distance along the pipe's line from its end to where the drop is measured. 0.001 to 100 m. */
@@ -17,21 +18,20 @@ export interface TrajectoryInput {
   readonly drop: Length;
   /** Standard uncertainty of throw and drop. 0 to 1 m; 6 mm (a quarter inch) where left out (common practice). */
   readonly lengthUncertainty?: Length;
+  /** Standard uncertainty of the inside diameter. 0 to 1 m; 0 where left out. */
+  readonly diameterUncertainty?: Length;
 }
 
-/** The flow. */
-export interface Trajectory {
+/** The flow; its uncertainty is that of the lengths, and the method itself is good to some 5 % besides. */
+export interface Trajectory extends Carried<VolumeFlow> {
   /** Flow, m³/s. */
   readonly flow: VolumeFlow;
-  /** Standard uncertainty from throw and drop, m³/s; the method itself is good to some 5 % besides. */
-  readonly standardUncertainty: VolumeFlow;
   /** Source of the method's use. */
   readonly method: "hohn-discharge";
   /** False outside the published tables: 2 to 4 in pipes, throws of 12 to 24 in. */
   readonly insideRange: boolean;
 }
 
-const USUAL_UNCERTAINTY = 0.006;
 const INCH = 0.0254;
 
 /**
@@ -56,26 +56,29 @@ const INCH = 0.0254;
  *
  * @source hohn-discharge, table 1
  * @source derived: free fall of a jet
+ * @source jcgm-100, 5.1.2
  */
 export function trajectoryFlow(input: TrajectoryInput): Trajectory {
   requireObject("input", input);
-  const { insideDiameter: d, throw: x, drop: y, lengthUncertainty = USUAL_UNCERTAINTY } = input;
+  const { insideDiameter: d, throw: x, drop: y, lengthUncertainty = RULE, diameterUncertainty = 0 } = input;
   requireWithin("insideDiameter", d, 0.005, 5, "m");
   requireWithin("throw", x, 0.001, 100, "m");
   requireWithin("drop", y, 0.001, 100, "m");
   requireWithin("lengthUncertainty", lengthUncertainty, 0, 1, "m");
-  const { value, standardUncertainty } = propagateUncertainty({
-    inputs: [
-      { name: "throw", value: x, standardUncertainty: lengthUncertainty },
-      { name: "drop", value: y, standardUncertainty: lengthUncertainty },
-    ],
-    // A drop is kept from going through nothing while the slope is taken.
-    model: ([reach = 0, fall = 1]) =>
-      (Math.PI / 4) * d * d * reach * Math.sqrt(STANDARD_GRAVITY / (2 * Math.max(fall, 1e-6))),
-  });
+  requireWithin("diameterUncertainty", diameterUncertainty, 0, 1, "m");
+  const flow = (bore: number, reach: number, fall: number): number =>
+    (Math.PI / 4) * bore * bore * reach * Math.sqrt(STANDARD_GRAVITY / (2 * fall));
   return {
-    flow: value as VolumeFlow,
-    standardUncertainty: standardUncertainty as VolumeFlow,
+    flow: flow(d, x, y) as VolumeFlow,
+    ...carried<VolumeFlow>(
+      [
+        { name: "insideDiameter", value: d, standardUncertainty: diameterUncertainty, low: 0, high: 10 },
+        { name: "throw", value: x, standardUncertainty: lengthUncertainty, low: 0, high: 1000 },
+        { name: "drop", value: y, standardUncertainty: lengthUncertainty, low: 1e-6, high: 1000 },
+      ],
+      ([bore = 0, reach = 0, fall = 1]) => flow(bore, reach, fall),
+      input,
+    ),
     method: "hohn-discharge",
     insideRange: d >= 2 * INCH && d <= 4 * INCH && x >= 12 * INCH && x <= 24 * INCH,
   };

@@ -332,7 +332,8 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
     "derived: volume of a cylinder"
   ],
   "field.airLineLevel": [
-    "derived: hydrostatic pressure of a column of water"
+    "derived: hydrostatic pressure of a column of water",
+    "jcgm-100, 5.1.2"
   ],
   "field.bucketFlow": [
     "jcgm-100, 5.1.2 (independent inputs) and 4.2 (repeated readings)"
@@ -356,7 +357,8 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
     "common practice"
   ],
   "field.currentTest": [
-    "common practice"
+    "common practice",
+    "jcgm-100, 5.1.2"
   ],
   "field.diagnose": [
     "derived: least squares on the plant's own model",
@@ -365,13 +367,13 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
   ],
   "field.drawdownLog": [
     "derived: definitions of drawdown, specific capacity and recovery",
-    "common practice: the tenth of a foot and the 90 %"
+    "common practice: the tenth of a foot and the 90 %",
+    "jcgm-100, 5.1.2",
+    "usgs-gwpd-4: the tape"
   ],
   "field.gaugeHead": [
-    "derived: hydrostatic pressure of a column of water"
-  ],
-  "field.measuredCurve": [
-    "derived: Bernoulli's equation from the pumping level to the gauge"
+    "derived: hydrostatic pressure of a column of water",
+    "jcgm-100, 5.1.2"
   ],
   "field.judgeReading": [
     "jcgm-106, guard bands"
@@ -380,19 +382,34 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
     "derived: sum of weights",
     "common practice: the margin"
   ],
+  "field.measuredCurve": [
+    "derived: Bernoulli's equation from the pumping level to the gauge",
+    "jcgm-100, 5.1.2",
+    "usgs-gwpd-4: the tape"
+  ],
   "field.monteCarlo": [
     "jcgm-101, clause 7",
     "blackman-vigna-2021: the generator"
   ],
   "field.pressureHold": [
-    "derived: mass balance of a shut line"
+    "derived: mass balance of a shut line",
+    "jcgm-100, 5.1.2"
+  ],
+  "field.insulationTest": [
+    "ieee-43, minima, test voltage and temperature correction",
+    "jcgm-100, 5.1.2"
+  ],
+  "field.windingTest": [
+    "common practice",
+    "jcgm-100, 5.1.2"
   ],
   "field.settingHardware": [
     "common practice"
   ],
   "field.echoDepth": [
     "derived: sound in an ideal gas",
-    "cramer-1993: the speed at 0 °C; recalled"
+    "cramer-1993: the speed at 0 °C; recalled",
+    "jcgm-100, 5.1.2"
   ],
   "field.leaningTape": [
     "derived: right triangle"
@@ -406,14 +423,16 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
   ],
   "field.trajectoryFlow": [
     "hohn-discharge, table 1",
-    "derived: free fall of a jet"
+    "derived: free fall of a jet",
+    "jcgm-100, 5.1.2"
   ],
   "field.propagateUncertainty": [
     "jcgm-100, 5.1.2 and 5.2.2"
   ],
   "field.voltageTest": [
     "nema-mg-1, 12.44.1: the tolerance",
-    "ufgs-16237n, 2.1.1.4: the default dip"
+    "ufgs-16237n, 2.1.1.4: the default dip",
+    "jcgm-100, 5.1.2"
   ],
   "fittings.contractionByJet": [
     "derived: sudden widening of the contracted jet"

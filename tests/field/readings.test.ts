@@ -81,8 +81,9 @@ test("repeating shrinks the thumb by the root of the runs and the mark not at al
     fc.property(buckets, fc.integer({ min: 2, max: 50 }), ([volume, time], n) => {
       const once = bucketFlow({ volume, times: [time] });
       const often = bucketFlow({ volume, times: Array.from({ length: n }, () => time) });
-      expect(often.fromTiming * Math.sqrt(n)).toBeCloseTo(once.fromTiming, 12);
-      expect(often.fromVolume).toBeCloseTo(once.fromVolume, 12);
+      // The slope of 1/t by steps of a thousandth of the doubt is off by its square, 1e-8 or so; that of V by rounding alone.
+      expect((often.fromTiming * Math.sqrt(n)) / once.fromTiming).toBeCloseTo(1, 6);
+      expect(often.fromVolume / once.fromVolume).toBeCloseTo(1, 9);
     }),
   );
   const scattered = bucketFlow({ volume: usGallons(5), times: [12, 18, 26].map(seconds) });
@@ -126,7 +127,7 @@ test("a pressure of more water than there is line is said, not computed", () => 
 });
 
 test("a gauge reads its own elevation and the head that the head module makes of its pressure", () => {
-  const head = gaugeHead({ pressure: psi(40), gaugeElevation: feet(-3), density: water });
+  const { head } = gaugeHead({ pressure: psi(40), gaugeElevation: feet(-3), density: water });
   expect(head).toBeCloseTo(headOfPressure({ pressure: psi(40), density: water }) - feet(3), 9);
 });
 
@@ -244,8 +245,8 @@ test("currents and voltages: state, drop, dip", () => {
   ]);
   const supply = voltageTest({ rated: volts(230), underLoad: volts(203), atRest: volts(232), starting: volts(150) });
   expect(supply.state).toBe("low");
-  expect(supply.drop).toBeCloseTo(29 / 232, 12);
-  expect(supply.dip).toBeCloseTo(82 / 232, 12);
+  expect(supply.drop?.share).toBeCloseTo(29 / 232, 12);
+  expect(supply.dip?.share).toBeCloseTo(82 / 232, 12);
   expect(supply.dipInside).toBe(false);
   expect(amps(10.8).state).toBe("as expected");
   expect(amps(9.2).state).toBe("as expected");

@@ -203,7 +203,7 @@ export const computations: readonly Computation[] = [
         echoTime: g.si<Duration>("echoTime"),
         // "F" in the record is a reading, which the unit table takes for a difference.
         airTemperature: (g.si("airTemperature") + 459.67 / 1.8) as Temperature,
-      }),
+      }).depth,
     }),
   },
   {

@@ -77,6 +77,14 @@ export const fieldSources: readonly Source[] = [
     note: "Allowance as quoted in a specification filed with a Colorado agency.",
   },
   {
+    id: "usgs-gwpd-4",
+    type: "report",
+    title: "GWPD 4, Measuring water levels by use of an electric tape",
+    author: [{ literal: "US Geological Survey" }],
+    issued: { "date-parts": [[2010]] },
+    note: "Version 2010.1, read in a re-posted copy.",
+  },
+  {
     id: "schwarz-1978",
     type: "article-journal",
     title: "Estimating the dimension of a model",
