@@ -33,3 +33,13 @@ export function byId(id: string): HTMLElement {
 export function say(element: HTMLElement, text: string): void {
   if (element.textContent !== text) element.textContent = text;
 }
+
+/** Makes the children of an element these, and leaves alone those that stand there already. */
+export function place(parent: HTMLElement, children: readonly HTMLElement[]): void {
+  const wanted = new Set<Element>(children);
+  for (const child of [...parent.children]) if (!wanted.has(child)) child.remove();
+  for (const [i, child] of children.entries()) {
+    const there = parent.children[i];
+    if (there !== child) parent.insertBefore(child, there ?? null);
+  }
+}

@@ -48,6 +48,8 @@ interface Field {
   readonly note: HTMLElement;
   /** Writes the options again where they are names of the job. */
   readonly refresh?: () => void;
+  /** What the note was last written for: most answers stay as they were while one is typed. */
+  noted?: string;
 }
 
 /** Digits alone: a whole number. */
@@ -343,15 +345,20 @@ export function makeForm(root: HTMLElement, changed: () => void): Form {
     return (value === undefined || value === "") && item.ask !== "list" && (item.left === undefined || value === "");
   };
 
-  const annotate = ({ path, item, box, control, note }: Field, expected: string | undefined): void => {
+  const annotate = (field: Field, expected: string | undefined): void => {
+    const { path, item, box, control, note } = field;
     const state = expected === undefined ? "" : expected === "" ? "missing" : "wrong";
+    const value = String(valueAt(answers, path) ?? "");
+    const noted = `${state} ${value} ${expected}`;
+    if (field.noted === noted) return;
+    field.noted = noted;
     if (state === "") delete box.dataset["state"];
     else box.dataset["state"] = state;
     if (item.ask !== "list" && item.ask !== "names") {
       if (state === "wrong") control.setAttribute("aria-invalid", "true");
       else control.removeAttribute("aria-invalid");
     }
-    say(note, state === "wrong" ? `Expected ${expected}.` : helpOf(item, String(valueAt(answers, path) ?? ""), state));
+    say(note, state === "wrong" ? `Expected ${expected}.` : helpOf(item, value, state));
   };
 
   return { draw, mark };

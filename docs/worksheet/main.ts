@@ -18,13 +18,13 @@ import { type ReportPart, reportParts } from "../../src/plan/report-parts.ts";
 import { InputError } from "../../src/units/index.ts";
 import ranch from "../jobs/ranch.json" with { type: "json" };
 import { askedOf, isObject, type Json, type JsonObject, type KeptPart, misshapen } from "./document.ts";
-import { byId, h, say } from "./dom.ts";
+import { byId, h, place, say } from "./dom.ts";
 import { type Fault, makeForm } from "./form.ts";
 import { fileName, freshSheet, keep, keptSheet, type Sheet, saveFile } from "./keep.ts";
 import { textOf } from "./quantities.ts";
 import { SECTIONS } from "./questions.ts";
 import { drawSheet, judge } from "./readings.ts";
-import { drawFaults, drawPart, faultsInShort } from "./results.ts";
+import { drawFaults, drawPart, faultsInShort, remembering } from "./results.ts";
 
 /** A pause in the typing, before the findings are read out. */
 const READ_OUT_AFTER = 900;
@@ -33,14 +33,33 @@ let sheet: Sheet = keptSheet();
 /** The sheet before the last file or example replaced it. */
 let former: Sheet | null = null;
 let plan: Plan | null = null;
+/** Counts the sheets put in place of one another. */
+let sheetNumber = 0;
+
+/** What the commissioning sheet is drawn from. */
+interface SheetBasis extends Pick<Plan, "name" | "commissioning" | "cautions"> {
+  readonly system: UnitSystem;
+  readonly lead: string;
+  /** Number of the sheet whose readings it holds. */
+  readonly sheet: number;
+}
+
+/** Most of a plan stays as it was while one answer is typed. */
+const drawn = {
+  answer: remembering(drawPart),
+  numbers: remembering(drawPart),
+  finePrint: remembering(drawPart),
+  readings: remembering(({ system, lead }: SheetBasis) => drawSheet(plan as Plan, sheet, system, lead, store)),
+};
 
 const form = makeForm(byId("questions"), () => {
   recompute();
 });
 
 /** The plan of the answers, or what keeps it back. */
-function planned(): { readonly plan: Plan; readonly system: UnitSystem } | { readonly issues: readonly JobIssue[] } {
-  const { asked } = askedOf(sheet.document, SECTIONS);
+function planned(
+  asked: JsonObject,
+): { readonly plan: Plan; readonly system: UnitSystem } | { readonly issues: readonly JobIssue[] } {
   try {
     const job = readJob(asked);
     return { plan: planSystem(job), system: job.reportUnits ?? "us" };
@@ -53,7 +72,8 @@ function planned(): { readonly plan: Plan; readonly system: UnitSystem } | { rea
 }
 
 function recompute(): void {
-  const outcome = planned();
+  const { asked, kept } = askedOf(sheet.document, SECTIONS);
+  const outcome = planned(asked);
   const faults = form.mark("issues" in outcome ? outcome.issues : []);
   if ("plan" in outcome) {
     plan = outcome.plan;
@@ -63,7 +83,7 @@ function recompute(): void {
     showFaults(faults);
   }
   document.body.dataset["plan"] = plan === null ? "none" : "made";
-  showKept(askedOf(sheet.document, SECTIONS).kept);
+  showKept(kept);
   store();
 }
 
@@ -79,13 +99,15 @@ function showPlan(made: Plan, system: UnitSystem): void {
   const findings = ["answer", "stop", "fix", "look", "good"];
   const fine = ["cautions", "sources"];
   const lead = of("commissioning")[0]?.lead?.text ?? "";
-  byId("answer").replaceChildren(...of(...findings).map(drawPart));
-  byId("numbers").replaceChildren(
-    ...parts.filter(({ code }) => ![...findings, ...fine, "commissioning"].includes(code)).map(drawPart),
+  place(byId("answer"), drawn.answer(of(...findings)));
+  place(
+    byId("numbers"),
+    drawn.numbers(parts.filter(({ code }) => ![...findings, ...fine, "commissioning"].includes(code))),
   );
-  byId("readings").replaceChildren(h("h3", {}, "Commissioning sheet"), drawSheet(made, sheet, system, lead, store));
-  document.body.style.setProperty("--print-size", `${printSize(made.commissioning.length)}pt`);
-  byId("fine-print").replaceChildren(...of(...fine).map(drawPart));
+  const { name, commissioning, cautions } = made;
+  place(byId("readings"), drawn.readings([{ name, commissioning, cautions, system, lead, sheet: sheetNumber }]));
+  place(byId("fine-print"), drawn.finePrint(of(...fine)));
+  document.body.style.setProperty("--print-size", `${printSize(commissioning.length)}pt`);
   const [answer] = of("answer");
   const grave = made.findings.find(({ severity }) => severity !== "good")?.severity ?? "good";
   verdict(`${answer?.lead?.strong ?? ""} ${answer?.lead?.text ?? ""}`.trim(), grave);
@@ -139,6 +161,7 @@ function store(): void {
 function replaceSheet(next: Sheet): void {
   former = sheet;
   sheet = next;
+  sheetNumber++;
   form.draw(sheet.document);
   recompute();
 }
@@ -150,10 +173,8 @@ function tell(text: string, undo = false): void {
 
 function undoReplace(): void {
   if (former === null) return;
-  sheet = former;
+  replaceSheet(former);
   former = null;
-  form.draw(sheet.document);
-  recompute();
   tell("The former answers are back.");
 }
 

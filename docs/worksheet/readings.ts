@@ -149,6 +149,7 @@ export function drawSheet(
   const element = h(
     "div",
     {},
+    h("h3", {}, "Commissioning sheet"),
     h("p", {}, lead),
     h("div", { class: "who" }, written("date", "Day of the readings", "date"), written("by", "Read by", "text")),
     h(

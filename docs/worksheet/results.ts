@@ -48,6 +48,20 @@ function counted(n: number, thing: string): string {
   return `${n} ${thing}${n === 1 ? "" : "s"}`;
 }
 
+/** Draws a list of things, each anew only where it says something else than the last time. */
+export function remembering<T>(draw: (thing: T) => HTMLElement): (things: readonly T[]) => readonly HTMLElement[] {
+  let drawn: ReadonlyMap<string, HTMLElement> = new Map();
+  return (things) => {
+    const next = new Map<string, HTMLElement>();
+    for (const thing of things) {
+      const said = JSON.stringify(thing);
+      next.set(said, drawn.get(said) ?? draw(thing));
+    }
+    drawn = next;
+    return [...next.values()];
+  };
+}
+
 /** A part of the report. */
 export function drawPart({ code, title, lead, list, table }: ReportPart): HTMLElement {
   return h(
