@@ -19,8 +19,6 @@ interface Asked {
   readonly label: string;
   /** What is taken where nothing is answered; a question without it must be answered. */
   readonly left?: string;
-  /** A word of explanation. */
-  readonly note?: string;
   /** Asked only where the row says so, or where the answer is there already. */
   readonly when?: (row: Readonly<Record<string, unknown>>) => boolean;
 }
@@ -122,7 +120,7 @@ export type NameList = "places" | "outlets";
 /** The well with its tank, which every layout starts from. */
 export const WELLHEAD = "wellhead";
 
-type Rest<Q extends Asked> = Partial<Pick<Q, "left" | "note" | "when">>;
+type Rest<Q extends Asked> = Partial<Pick<Q, "left" | "when">>;
 
 const quantity = (key: string, label: string, kind: MeasureKind, sample: string, rest: Rest<QuantityQuestion> = {}) =>
   ({ ask: "quantity", key, label, kind, sample, ...rest }) satisfies QuantityQuestion;
@@ -212,7 +210,12 @@ export const SECTIONS: readonly Group[] = [
       fresh: {},
       items: [
         text("name", "Name", "barn", { names: "places" }),
-        quantity("elevation", "Ground there above the ground at the well", "length", "10 ft, or -6 ft below it"),
+        quantity(
+          "elevation",
+          "Ground there above the ground at the well, minus where it lies below",
+          "length",
+          "-6 ft",
+        ),
       ],
     },
     {
