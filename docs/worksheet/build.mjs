@@ -51,6 +51,7 @@ const policy = (own) =>
 const inline = (script) => script.replace(/<\/(script)|<!--/gi, (found) => found.replace("<", "\\x3C"));
 
 const script = await bundle("main.ts");
+const charts = await bundle("charts.ts");
 const { code: style } = await transform(source("worksheet.css"), { loader: "css", minify: true });
 const template = source("worksheet.html");
 
@@ -66,6 +67,7 @@ const files = {
   }),
   "worksheet.css": style,
   "worksheet.js": script,
+  "worksheet-charts.js": charts,
 };
 const version = createHash("sha256").update(JSON.stringify(files)).digest("hex").slice(0, 16);
 
@@ -75,7 +77,8 @@ const all = {
   "worksheet-one-file.html": filled(template, {
     policy: policy("'unsafe-inline'"),
     styles: `<style>${style}</style>`,
-    scripts: `<script>${inline(script)}</script>`,
+    // The charts are held as text, and run when they are wanted.
+    scripts: `<script type="text/plain" id="charts-script">${inline(charts)}</script>\n<script>${inline(script)}</script>`,
     up: "risingmain",
     copy: "one file",
     "one-file": "This copy of the page is one file and needs no network.",

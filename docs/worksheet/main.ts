@@ -17,6 +17,7 @@ import { showMeasure } from "../../src/plan/measure.ts";
 import { type ReportPart, reportParts } from "../../src/plan/report-parts.ts";
 import { InputError } from "../../src/units/index.ts";
 import ranch from "../jobs/ranch.json" with { type: "json" };
+import { chartsFor, chartsForPaper } from "./chart-place.ts";
 import { askedOf, isObject, type Json, type JsonObject, type KeptPart, misshapen } from "./document.ts";
 import { byId, h, place, say } from "./dom.ts";
 import { type Fault, makeForm } from "./form.ts";
@@ -61,8 +62,7 @@ function planned(
   asked: JsonObject,
 ): { readonly plan: Plan; readonly system: UnitSystem } | { readonly issues: readonly JobIssue[] } {
   try {
-    const job = readJob(asked);
-    return { plan: planSystem(job), system: job.reportUnits ?? "us" };
+    return { plan: planSystem(readJob(asked)) };
   } catch (error) {
     if (error instanceof JobError) return { issues: error.issues };
     // Whatever went wrong, the page says so and shows no number.
@@ -77,7 +77,7 @@ function recompute(): void {
   const faults = form.mark("issues" in outcome ? outcome.issues : []);
   if ("plan" in outcome) {
     plan = outcome.plan;
-    showPlan(outcome.plan, outcome.system);
+    showPlan(outcome.plan);
   } else {
     plan = null;
     showFaults(faults);
@@ -90,10 +90,12 @@ function recompute(): void {
 function showFaults(faults: readonly Fault[]): void {
   byId("answer").replaceChildren(...drawFaults(faults));
   for (const id of ["numbers", "readings", "fine-print"]) byId(id).replaceChildren();
+  chartsFor(null, "us");
   verdict(faultsInShort(faults), "none");
 }
 
-function showPlan(made: Plan, system: UnitSystem): void {
+function showPlan(made: Plan): void {
+  const system = reportUnits();
   const parts = reportParts(made, (value) => showMeasure(value, system));
   const of = (...codes: readonly string[]): readonly ReportPart[] => parts.filter(({ code }) => codes.includes(code));
   const findings = ["answer", "stop", "fix", "look", "good"];
@@ -107,6 +109,7 @@ function showPlan(made: Plan, system: UnitSystem): void {
   const { name, commissioning, cautions } = made;
   place(byId("readings"), drawn.readings([{ name, commissioning, cautions, system, lead, sheet: sheetNumber }]));
   place(byId("fine-print"), drawn.finePrint(of(...fine)));
+  chartsFor(made, system);
   document.body.style.setProperty("--print-size", `${printSize(commissioning.length)}pt`);
   const [answer] = of("answer");
   const grave = made.findings.find(({ severity }) => severity !== "good")?.severity ?? "good";
@@ -204,7 +207,7 @@ function openRecord(content: JsonObject): string {
   const { name, date, by, notes, readings } = readRecord(content);
   if (name !== String(sheet.document["name"] ?? "").trim())
     throw new Error(`it is the record of “${name}”: open the job of that property first`);
-  const system: UnitSystem = sheet.document["reportUnits"] === "metric" ? "metric" : "us";
+  const system = reportUnits();
   const typed = readings.flatMap(({ code, expected, measured }) =>
     measured === null ? [] : [[code, textOf(expected.kind, measured, system)] as const],
   );
@@ -243,8 +246,8 @@ on("save-record", () => {
     tell("The record is saved.");
   }
 });
-on("print-sheet", () => print(false));
-on("print-plan", () => print(true));
+on("print-sheet", () => window.print());
+on("print-plan", () => void printPlan());
 byId("open").addEventListener("change", (event) => {
   const input = event.target as HTMLInputElement;
   const [file] = input.files ?? [];
@@ -252,10 +255,28 @@ byId("open").addEventListener("change", (event) => {
   input.value = "";
 });
 
-function print(whole: boolean): void {
-  document.body.dataset["print"] = whole ? "plan" : "sheet";
+/** The whole plan on paper; the page by itself prints the commissioning sheet. */
+async function printPlan(): Promise<void> {
+  if (plan === null) return;
+  await chartsForPaper(plan, reportUnits());
+  document.body.dataset["print"] = "plan";
   window.print();
   document.body.dataset["print"] = "sheet";
+  chartsFor(plan, reportUnits());
+}
+
+function reportUnits(): UnitSystem {
+  return sheet.document["reportUnits"] === "metric" ? "metric" : "us";
+}
+
+/** Light or dark as the rest of the site is set; as the device is, where nothing was set. */
+function followSite(): void {
+  try {
+    const theme = localStorage.getItem("tsd-theme");
+    if (theme === "light" || theme === "dark") document.documentElement.dataset["theme"] = theme;
+  } catch {
+    // A browser that keeps nothing has nothing set.
+  }
 }
 
 /** Kept for the next visit without a network, where the browser can; a copy in one file needs no keeping. */
@@ -270,6 +291,10 @@ async function keepPage(): Promise<void> {
   }
 }
 
+followSite();
 form.draw(sheet.document);
 recompute();
 void keepPage();
+matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
+  if (plan !== null) chartsFor(plan, reportUnits());
+});
