@@ -58,9 +58,7 @@ const form = makeForm(byId("questions"), () => {
 });
 
 /** The plan of the answers, or what keeps it back. */
-function planned(
-  asked: JsonObject,
-): { readonly plan: Plan; readonly system: UnitSystem } | { readonly issues: readonly JobIssue[] } {
+function planned(asked: JsonObject): { readonly plan: Plan } | { readonly issues: readonly JobIssue[] } {
   try {
     return { plan: planSystem(readJob(asked)) };
   } catch (error) {

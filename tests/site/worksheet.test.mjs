@@ -21,19 +21,20 @@ const RANCH = JSON.parse(readFileSync("docs/jobs/ranch.json", "utf8"));
 
 /** @type {import("./browser.mjs").Served} */
 let site;
-/** @type {import("puppeteer-core").Browser} */
-let browser;
+/** @type {{ chrome: import("puppeteer-core").Browser, firefox: import("puppeteer-core").Browser }} */
+let browsers;
 /** @type {string} */
 let folder;
 
 before(async () => {
   site = await serveSite(SITE);
-  browser = await openBrowser();
+  browsers = { chrome: await openBrowser("chrome"), firefox: await openBrowser("firefox") };
   folder = mkdtempSync(join(tmpdir(), "worksheet-"));
 });
 
 after(async () => {
-  await browser.close();
+  await browsers.chrome.close();
+  await browsers.firefox.close();
   await site.close();
   rmSync(folder, { recursive: true });
 });
@@ -42,17 +43,17 @@ after(async () => {
  * A sheet nobody has typed into, in a context of its own, which is closed when the test is over.
  *
  * @param {import("node:test").TestContext} t
- * @param {{ address?: string, width?: number, height?: number, scheme?: "light" | "dark" }} [how]
+ * @param {{ address?: string, width?: number, height?: number, scheme?: "light" | "dark", name?: "chrome" | "firefox" }} [how]
  */
 async function sheet(
   t,
-  { address = `${site.origin}/worksheet.html`, width = 1280, height = 900, scheme = "light" } = {},
+  { address = `${site.origin}/worksheet.html`, width = 1280, height = 900, scheme = "light", name = "chrome" } = {},
 ) {
-  const context = await browser.createBrowserContext();
+  const context = await browsers[name].createBrowserContext();
   const watched = await watchedPage(context);
   const { page, errors, asked } = watched;
   await page.setViewport({ width, height });
-  await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
+  if (name === "chrome") await page.emulateMediaFeatures([{ name: "prefers-color-scheme", value: scheme }]);
   await page.goto(address);
   t.after(async () => {
     await context.close();
@@ -146,6 +147,12 @@ const CABIN = {
   "site.waterTemperature": "10 °C",
 };
 
+/** Waits for the charts, and counts them. @param {Page} page @returns {Promise<number>} */
+async function charts(page) {
+  await page.waitForSelector("#charts svg");
+  return (await page.$$("#charts svg")).length;
+}
+
 test("an empty sheet says what is missing, and shows no number", async (t) => {
   const { page } = await sheet(t);
   const answer = await textOf(page, "#answer");
@@ -213,6 +220,25 @@ test("a wrong answer is told at its field and takes every number away", async (t
     assert.match(await textOf(page, "#verdict"), /It will run/, `no plan again at ${path}`);
     assert.equal(await page.$eval(at(path), (element) => element.getAttribute("aria-invalid")), null);
   }
+});
+
+test("the charts come after the page, go with the first wrong key and come back", async (t) => {
+  const { page, asked } = await sheet(t);
+  const ofCharts = () => asked.filter((url) => url.endsWith("worksheet-charts.js") && !url.includes("blob"));
+  await type(page, "name", "Cold Creek");
+  assert.deepEqual(ofCharts(), []);
+  await page.click("#example");
+  assert.equal(await charts(page), 6);
+  assert.equal(ofCharts().length, 1);
+  const said = await page.$eval("#charts figure", (figure) => figure.getAttribute("aria-label"));
+  assert.match(said ?? "", /pump/i);
+  await page.focus(at("well.depth"));
+  await page.keyboard.press("End");
+  await page.keyboard.press("Backspace");
+  assert.equal(await page.$("#charts *"), null);
+  await page.keyboard.type("t");
+  assert.equal(await page.$("#charts *"), null, "charts of the plan before");
+  assert.equal(await charts(page), 6);
 });
 
 test("what keeps the plan back is a way to its question, folded or not", async (t) => {
@@ -396,6 +422,7 @@ test("opened once, it opens without a network", async (t) => {
   assert.ok(worker);
   await page.reload();
   assert.match(await textOf(page, "#verdict"), /It will run/);
+  assert.equal(await charts(page), 6);
   await type(page, "name", "Offline Creek");
   assert.match(await textOf(page, "#answer"), /Offline Creek/);
   // And the rest of the site is out of reach: the network was off indeed.
@@ -416,6 +443,7 @@ test("one file holds all of it and works from the disk", async (t) => {
   const { page, asked } = await sheet(t, { address: ONE_FILE });
   await page.click("#example");
   assert.match(await textOf(page, "#verdict"), /It will run/);
+  assert.equal(await charts(page), 6);
   await type(page, "well.depth", "312");
   assert.equal(await textOf(page, "#numbers"), "");
   await type(page, "well.depth", "95 m");
@@ -471,6 +499,7 @@ for (const scheme of /** @type {const} */ (["light", "dark"])) {
     await page.$$eval("details", (folds) => {
       for (const fold of folds) fold.open = true;
     });
+    assert.equal(await charts(page), 6);
     assert.deepEqual(await violations(), [], "filled in");
     await type(page, "well.depth", "deep");
     assert.deepEqual(await violations(), [], "with a wrong answer");
@@ -502,6 +531,53 @@ test("it is read on a phone without moving sideways", async (t) => {
   }));
   assert.ok(wide <= 360, `${wide} px wide`);
   assert.equal(small, 0, "fields in type a phone would blow up");
+});
+
+test("the whole plan is printed in dark ink, whatever the screen", async (t) => {
+  const { page } = await sheet(t, { scheme: "dark" });
+  await page.click("#example");
+  await charts(page);
+  const ink = () => page.$eval("#charts svg text", (text) => text.getAttribute("fill"));
+  assert.equal(await ink(), "#E8E8E8");
+  const printed = await page.evaluate(
+    () =>
+      /** @type {Promise<{ ink: string | null, print: string | undefined }>} */ (
+        new Promise((resolve) => {
+          window.print = () => {
+            const text = document.querySelector("#charts svg text");
+            resolve({ ink: text?.getAttribute("fill") ?? null, print: document.body.dataset["print"] });
+          };
+          document.getElementById("print-plan")?.click();
+        })
+      ),
+  );
+  assert.deepEqual(printed, { ink: "#1A1A1A", print: "plan" });
+  assert.equal(await charts(page), 6);
+  assert.equal(await ink(), "#E8E8E8");
+});
+
+test("Firefox does the same", async (t) => {
+  const { page } = await sheet(t, { name: "firefox" });
+  for (const [path, text] of Object.entries(CABIN)) await type(page, path, text);
+  assert.match(await textOf(page, "#verdict"), /Buy a pump for the duty below/);
+  await type(page, "well.depth", "180");
+  assert.match(await textOf(page, `${at("well.depth-note")}`), /unit is missing/);
+  assert.equal(await textOf(page, "#numbers"), "");
+  await page.click("#example");
+  assert.equal(await charts(page), 6);
+  await type(page, "reading-0", "95 ft");
+  await page.reload();
+  assert.match(await textOf(page, "#verdict"), /It will run/);
+  assert.equal(
+    await page.$eval(at("reading-0"), (element) => /** @type {HTMLInputElement} */ (element).value),
+    "95 ft",
+  );
+  await page.evaluate(axe.source);
+  const { violations } = await page.evaluate(() => /** @type {any} */ (window).axe.run());
+  assert.deepEqual(
+    violations.map((/** @type {any} */ { id }) => id),
+    [],
+  );
 });
 
 test("the first load stays under 300 kB compressed", () => {
