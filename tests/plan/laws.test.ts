@@ -200,7 +200,8 @@ describe("a finding appears exactly when its limit is crossed", () => {
         .length,
     "drop-pipe-rating-exceeded": ({ stages: { dropPipe } }) =>
       Number(dropPipe.highestPressure > (dropPipe.pressureRating ?? Infinity)),
-    "use-above-yield": ({ stages }, { well }) => stages.layout.uses.filter(({ flow }) => flow > well.yield).length,
+    // Said once, of the largest use.
+    "use-above-yield": ({ stages }, { well }) => Number(stages.demand.designFlow > well.yield),
     "tank-rating-exceeded": (_, { tank, controls }) => Number(controls.cutOut > (tank?.maximumPressure ?? Infinity)),
     "voltage-drop": ({ stages: { power } }, { power: { mostVoltageDrop = 0.05 } }) =>
       Number((power?.dropShare ?? 0) > mostVoltageDrop),
