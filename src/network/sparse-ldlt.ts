@@ -14,7 +14,7 @@
  * @module
  */
 // biome-ignore-all lint/style/noNonNullAssertion: indices into typed arrays, bounded by construction.
-import { panels, postordered } from "./column-panels.ts";
+import { eliminationOf } from "./elimination-order.ts";
 import { panelPlaces } from "./panel-places.ts";
 
 /** The pattern of a matrix, ready to be filled and solved any number of times. */
@@ -22,7 +22,7 @@ export interface SparseSystem {
   /**
    * Overwrites b with x.
    *
-   * @param ground - conductance of each node to the ground, none below 0; Infinity where x is held at nothing
+   * @param ground - conductance of each node to the ground, none below 0; Infinity where x is held at b
    * @param edges - conductance of each edge, none below 0
    * @param b - right side, in the order of the nodes
    */
@@ -36,20 +36,9 @@ export interface SparseSystem {
  * @param ends - both ends of each edge, one after the other
  */
 export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
-  const { order, parent } = postordered(n, ends);
-  const columnOf = new Int32Array(n);
-  for (let k = 0; k < n; k++) columnOf[order[k]!] = k;
-  const low = new Int32Array(ends.length / 2);
-  const high = new Int32Array(ends.length / 2);
-  for (let e = 0; e < low.length; e++) {
-    const a = columnOf[ends[2 * e]!]!;
-    const b = columnOf[ends[2 * e + 1]!]!;
-    low[e] = Math.min(a, b);
-    high[e] = Math.max(a, b);
-  }
-  const pattern = panels(n, low, high, parent);
-  const { first, rowStart, rows } = pattern;
-  const { panelAt, edgeAt, columnAt, placesAt, places } = panelPlaces(n, low, high, pattern);
+  const pattern = eliminationOf(n, ends);
+  const { order, first, rowStart } = pattern;
+  const { panelAt, rows, edgeAt, columnAt, placesAt, places } = panelPlaces(ends, pattern);
   const count = first.length - 1;
 
   const C = new Float64Array(panelAt[count]!); // conductances from each node to those eliminated after it
@@ -59,20 +48,35 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
   const asIs = Int32Array.from({ length: n }, (_, i) => i); // places within the panel itself
 
   /** Column j of a panel: its pivot, and what it hands on to the ground and the right side of its neighbours. */
-  const eliminate = (at: number, f: number, j: number, k: number, start: number, end: number): void => {
+  const eliminate = (
+    b: Float64Array,
+    at: number,
+    f: number,
+    j: number,
+    k: number,
+    start: number,
+    end: number,
+  ): void => {
     const ground = G[f + j]!;
     const below = at + k - start;
-    let d = ground;
-    for (let i = j + 1; i < k; i++) d += C[at + i]!;
-    for (let i = start; i < end; i++) d += C[below + i]!;
-    if (d === 0) d = 1; // a node that nothing joins
-    const inverse = 1 / d;
-    V[f + j] = inverse;
-    const y = x[f + j]! * inverse;
+    let y: number;
+    let g: number;
+    if (ground === Infinity) {
+      V[f + j] = 0;
+      y = b[order[f + j]!]!;
+      g = 1;
+    } else {
+      let d = ground;
+      for (let i = j + 1; i < k; i++) d += C[at + i]!;
+      for (let i = start; i < end; i++) d += C[below + i]!;
+      const inverse = d === 0 ? 1 : 1 / d; // nothing joins a node without pivot
+      V[f + j] = inverse;
+      y = x[f + j]! * inverse;
+      g = ground * inverse;
+    }
     for (let i = j + 1; i < k; i++) x[f + i]! += C[at + i]! * y;
     for (let i = start; i < end; i++) x[rows[i]!]! += C[below + i]! * y;
-    if (ground === 0) return;
-    const g = ground === Infinity ? 1 : ground * inverse;
+    if (g === 0) return;
     for (let i = j + 1; i < k; i++) G[f + i]! += C[at + i]! * g;
     for (let i = start; i < end; i++) G[rows[i]!]! += C[below + i]! * g;
   };
@@ -93,7 +97,7 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
       const p = panelAt[s]!;
       if (k === 1) {
         // By far the most panels have one column: without this, small networks take a quarter longer.
-        eliminate(p, f, 0, 1, start, end);
+        eliminate(b, p, f, 0, 1, start, end);
         const v = V[f]!;
         const below = p + 1 - start;
         for (let j = start; j < end - 1; j++) {
@@ -106,14 +110,14 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
       }
       // Columns two by two; where their number is odd the first goes alone, for nothing is handed on to it.
       let j = k % 2;
-      if (j === 1) eliminate(p, f, 0, k, start, end);
+      if (j === 1) eliminate(b, p, f, 0, k, start, end);
       for (; j < k; j += 2) {
         const at = p + j * width;
         if (j > 0) handOnTwo(C, at, at + width, asIs, 0, p, width, j, width, j, V, f);
-        eliminate(at, f, j, k, start, end);
+        eliminate(b, at, f, j, k, start, end);
         const ratio = C[at + j + 1]! * V[f + j]!;
         for (let i = at + j + 2; i < at + width; i++) C[i + width]! += C[i]! * ratio;
-        eliminate(at + width, f, j + 1, k, start, end);
+        eliminate(b, at + width, f, j + 1, k, start, end);
       }
       const below = p + k - start;
       for (let i = start; i < end - 1; i++) {
@@ -133,6 +137,10 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
       for (let j = k - 1; j >= 0; j--) {
         const at = panelAt[s]! + j * width;
         const below = at + k - start;
+        if (V[f + j] === 0) {
+          x[f + j] = b[order[f + j]!]!;
+          continue;
+        }
         let value = x[f + j]!;
         for (let i = j + 1; i < k; i++) value += C[at + i]! * x[f + i]!;
         for (let i = start; i < end; i++) value += C[below + i]! * x[rows[i]!]!;

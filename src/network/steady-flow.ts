@@ -60,7 +60,8 @@ const MOST_HALVINGS = 100;
 export function flowSolver(layout: Layout): (condition: Condition, start?: Float64Array) => SteadyFlow {
   const { free: n, held, ends, laws } = layout;
   const links = laws.length;
-  // Links with a held end only touch the diagonal.
+  const nodes = n + held.length;
+  // Links with a held end only touch the ground.
   const inner: number[] = [];
   for (let l = 0; l < links; l++) if (ends[2 * l]! < n && ends[2 * l + 1]! < n) inner.push(l);
   const innerEnds = new Int32Array(inner.length * 2);
@@ -69,128 +70,128 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
     innerEnds[2 * e + 1] = ends[2 * l + 1]!;
   });
   const system: SparseSystem = sparseSystem(n, innerEnds);
-  const conductance = new Float64Array(inner.length);
-  const ground = new Float64Array(n);
-  const right = new Float64Array(n);
-  const loss = new Float64Array(links);
-  const slope = new Float64Array(links);
+  const edges = new Float64Array(inner.length);
+  const ground = new Float64Array(nodes);
+  const right = new Float64Array(nodes);
   const step = new Float64Array(links);
-  const trial = new Float64Array(links);
   const value: LinkLoss = { loss: 0, slope: 0 };
+  let now = linkState(links);
+  let next = linkState(links);
 
   return ({ demand, forced, shut }, start) => {
-    const flow = new Float64Array(links);
-    const head = new Float64Array(n + held.length);
+    const head = new Float64Array(nodes);
     // Heads are reckoned from the first one held: what is at rest then differs from it by nothing, not by rounding.
     const base = forced.find((h) => !Number.isNaN(h)) ?? 0;
     for (let i = 0; i < held.length; i++) head[n + i] = held[i]! - base;
-    const isHeld = (i: number): boolean => i >= n || !Number.isNaN(forced[i]);
-    for (let i = 0; i < n; i++) head[i] = isHeld(i) ? forced[i]! - base : 0;
 
-    const evaluate = (at: Float64Array): void => {
-      for (let l = 0; l < links; l++) {
-        if (shut[l]) continue;
-        laws[l]!.at(at[l]!, value);
-        loss[l] = value.loss;
-        slope[l] = value.slope;
-      }
-    };
-    /** Heads that the linearised laws ask for, into `head`; the change of flow that follows, into `step`. */
-    const linearStep = (): void => {
+    /** Sets the heads to those that the linearised laws ask for. */
+    const solveHeads = (): void => {
+      const { flow, loss, conductance } = now;
       for (let i = 0; i < n; i++) {
-        ground[i] = 0;
+        ground[i] = Number.isNaN(forced[i]) ? 0 : Infinity;
         right[i] = -demand[i]!;
       }
       for (let l = 0; l < links; l++) {
         if (shut[l]) continue;
         const i = ends[2 * l]!;
         const j = ends[2 * l + 1]!;
-        const w = 1 / slope[l]!;
+        const w = conductance[l]!;
         const constant = flow[l]! - w * loss[l]!;
-        const fixedI = isHeld(i);
-        const fixedJ = isHeld(j);
-        if (!fixedI) {
-          if (fixedJ) ground[i]! += w;
-          right[i]! -= constant - (fixedJ ? w * head[j]! : 0);
+        right[i]! -= constant;
+        right[j]! += constant;
+        if (i >= n) {
+          ground[j]! += w;
+          right[j]! += w * head[i]!;
+        } else if (j >= n) {
+          ground[i]! += w;
+          right[i]! += w * head[j]!;
         }
-        if (!fixedJ) {
-          if (fixedI) ground[j]! += w;
-          right[j]! += constant + (fixedI ? w * head[i]! : 0);
-        }
       }
-      for (let e = 0; e < inner.length; e++) {
-        const l = inner[e]!;
-        const open = !shut[l] && !isHeld(ends[2 * l]!) && !isHeld(ends[2 * l + 1]!);
-        conductance[e] = open ? 1 / slope[l]! : 0;
-      }
-      for (let i = 0; i < n; i++) {
-        if (!isHeld(i)) continue;
-        ground[i] = 1;
-        right[i] = forced[i]! - base;
-      }
-      system.solve(ground, conductance, right);
-      head.set(right);
-      for (let l = 0; l < links; l++) {
-        step[l] = shut[l] ? 0 : (head[ends[2 * l]!]! - head[ends[2 * l + 1]!]! - loss[l]!) / slope[l]!;
-      }
+      for (let i = 0; i < n; i++) if (ground[i] === Infinity) right[i] = forced[i]! - base;
+      for (let e = 0; e < edges.length; e++) edges[e] = shut[inner[e]!] ? 0 : conductance[inner[e]!]!;
+      system.solve(ground, edges, right);
+      for (let i = 0; i < n; i++) head[i] = right[i]!;
     };
-    /** How steeply the content changes along `step`, and the largest unbalanced head, with the losses as they stand. */
-    const along = (): number => {
-      let sum = 0;
+    /** The change of flow that follows from the heads, into `step`; gives how steeply the content falls along it. */
+    const findStep = (): number => {
+      const { loss, conductance } = now;
+      let downhill = 0;
       for (let l = 0; l < links; l++) {
-        if (!shut[l]) sum += step[l]! * (loss[l]! - head[ends[2 * l]!]! + head[ends[2 * l + 1]!]!);
+        if (shut[l]) continue;
+        const excess = head[ends[2 * l]!]! - head[ends[2 * l + 1]!]! - loss[l]!;
+        step[l] = excess * conductance[l]!;
+        downhill -= excess * step[l]!;
       }
-      return sum;
+      return downhill;
     };
+    /** Evaluates the laws a share of the step on, into `next`; gives how steeply the content changes there along the step. */
+    const goOn = (t: number): number => {
+      const { flow, loss, conductance } = next;
+      let slope = 0;
+      for (let l = 0; l < links; l++) {
+        if (shut[l]) continue;
+        const q = now.flow[l]! + t * step[l]!;
+        laws[l]!.at(q, value);
+        flow[l] = q;
+        loss[l] = value.loss;
+        conductance[l] = 1 / value.slope;
+        slope += step[l]! * (value.loss - head[ends[2 * l]!]! + head[ends[2 * l + 1]!]!);
+      }
+      return slope;
+    };
+    /** The same slope alone, leaving the trial as it is. */
+    const slopeBetween = (t: number): number => {
+      let slope = 0;
+      for (let l = 0; l < links; l++) {
+        if (shut[l]) continue;
+        laws[l]!.at(now.flow[l]! + t * step[l]!, value);
+        slope += step[l]! * (value.loss - head[ends[2 * l]!]! + head[ends[2 * l + 1]!]!);
+      }
+      return slope;
+    };
+    /** Largest head by which a link is off. */
     const imbalance = (): number => {
       let worst = 0;
       for (let l = 0; l < links; l++) {
         if (shut[l]) continue;
-        const off = Math.abs(loss[l]! - head[ends[2 * l]!]! + head[ends[2 * l + 1]!]!);
+        const off = Math.abs(now.loss[l]! - head[ends[2 * l]!]! + head[ends[2 * l + 1]!]!);
         if (off > worst) worst = off;
       }
       return worst;
     };
-    const slopeAt = (t: number): number => {
-      for (let l = 0; l < links; l++) trial[l] = flow[l]! + t * step[l]!;
-      evaluate(trial);
-      return along();
-    };
-    /** The same, leaving flows, losses and slopes of the trial before as they were. */
-    const slopeBetween = (t: number): number => {
-      let sum = 0;
-      for (let l = 0; l < links; l++) {
-        if (shut[l]) continue;
-        laws[l]!.at(flow[l]! + t * step[l]!, value);
-        sum += step[l]! * (value.loss - head[ends[2 * l]!]! + head[ends[2 * l + 1]!]!);
-      }
-      return sum;
-    };
 
+    now.flow.fill(0); // the solver may have been used before
+    next.flow.fill(0);
     if (start === undefined) {
       // A straight line from rest to the usual flow knows no direction: the first step finds it.
-      loss.fill(0); // the solver may have been used before
-      for (let l = 0; l < links; l++) slope[l] = laws[l]!.usualSlope;
+      now.loss.fill(0);
+      for (let l = 0; l < links; l++) now.conductance[l] = 1 / laws[l]!.usualSlope;
     } else {
-      flow.set(start);
-      for (let l = 0; l < links; l++) if (shut[l]) flow[l] = 0;
-      evaluate(flow);
+      now.flow.set(start);
+      step.fill(0);
+      goOn(0);
+      [now, next] = [next, now];
+      next.flow.fill(0);
     }
     const result = (iterations: number, settled: boolean): SteadyFlow => {
-      for (let i = 0; i < head.length; i++) head[i]! += base;
-      return { flow, head, iterations, settled };
+      for (let i = 0; i < nodes; i++) head[i]! += base;
+      return { flow: now.flow.slice(), head, iterations, settled };
     };
     let best = Infinity;
     let stalled = 0;
     for (let iteration = 1; iteration <= MOST_ITERATIONS; iteration++) {
-      linearStep();
+      solveHeads();
+      const downhill = findStep();
+      const atEnd = goOn(1);
       // The first step brings flows that keep continuity; the content can be compared from then on.
-      const t = iteration > 1 ? stepLength(slopeAt, slopeBetween, along()) : 1;
-      if (iteration === 1 || t !== 1) slopeAt(t);
-      flow.set(trial);
+      if (iteration > 1 && downhill < 0 && atEnd > 0) {
+        const t = stepLength(slopeBetween, downhill, atEnd);
+        if (t !== 1) goOn(t);
+      }
+      [now, next] = [next, now];
       const off = imbalance();
       let largest = 1;
-      for (let i = 0; i < head.length; i++) largest = Math.max(largest, Math.abs(head[i]! + base));
+      for (let i = 0; i < nodes; i++) largest = Math.max(largest, Math.abs(head[i]! + base));
       const aim = BALANCE * largest;
       if (off <= aim) return result(iteration, true);
       stalled = off < best / 2 ? 0 : stalled + 1;
@@ -201,16 +202,29 @@ export function flowSolver(layout: Layout): (condition: Condition, start?: Float
   };
 }
 
+/** Flow, loss and 1/slope of every link. */
+interface LinkState {
+  readonly flow: Float64Array;
+  readonly loss: Float64Array;
+  readonly conductance: Float64Array;
+}
+
+function linkState(links: number): LinkState {
+  return {
+    flow: new Float64Array(links),
+    loss: new Float64Array(links),
+    conductance: new Float64Array(links),
+  };
+}
+
 /**
- * A step along which a convex content surely falls, given its slope along the step, which never falls.
+ * A step along which a convex content surely falls, given its slope along the step at both ends; that slope never falls.
  *
- * The full step is taken where it does not overshoot, or where what it climbs after the middle is less than it fell
- * before; otherwise the bracket is halved until the slope is still downhill but no more than half as steep.
+ * The full step is taken where what it climbs after the middle is less than it fell before; otherwise the bracket is
+ * halved until the slope is still downhill but no more than half as steep.
  */
-function stepLength(slopeAt: (t: number) => number, slopeBetween: (t: number) => number, downhill: number): number {
-  const atEnd = slopeAt(1);
-  if (!(downhill < 0) || atEnd <= 0) return 1;
-  const atMiddle = slopeBetween(0.5);
+function stepLength(slopeAt: (t: number) => number, downhill: number, atEnd: number): number {
+  const atMiddle = slopeAt(0.5);
   if (atMiddle + atEnd < 0) return 1;
   let low = 0;
   let high = 1;
@@ -227,7 +241,7 @@ function stepLength(slopeAt: (t: number) => number, slopeBetween: (t: number) =>
     if (low > 0 && slopeLow >= downhill / 2) return low;
     // Regula falsi and bisection in turn: quick where the slope is straight, safe where it has a kink.
     const t = i % 2 === 0 ? low - (slopeLow * (high - low)) / (slopeHigh - slopeLow) : (low + high) / 2;
-    const s = slopeBetween(t);
+    const s = slopeAt(t);
     if (s <= 0) {
       low = t;
       slopeLow = s;

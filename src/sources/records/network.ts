@@ -74,18 +74,6 @@ export const networkSources: readonly Source[] = [
     note: "Elimination without subtraction. Recalled; the paper was not seen.",
   },
   {
-    id: "liu-1990",
-    type: "article-journal",
-    title: "The role of elimination trees in sparse factorization",
-    author: [{ family: "Liu", given: "J. W. H." }],
-    "container-title": "SIAM Journal on Matrix Analysis and Applications",
-    volume: "11",
-    issue: "1",
-    page: "134-172",
-    issued: { "date-parts": [[1990]] },
-    note: "Recalled; the paper was not seen.",
-  },
-  {
     id: "ng-1993",
     type: "article-journal",
     title: "Block sparse Cholesky algorithms on advanced uniprocessor computers",
