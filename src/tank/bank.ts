@@ -163,14 +163,14 @@ export function bankCompliance(bank: AirBank, pressure: number): number {
  */
 export function bankPressure(bank: AirBank, water: number, highest: number): number {
   const lowest = lowestOpening(bank);
-  if (!(water > 0)) return lowest;
+  if (!(water > 0 && highest > lowest)) return lowest;
   if (bank.volume.length === 1) {
     const air = (bank.amount[0] as number) / ((bank.volume[0] as number) - water);
     const absolute = bank.power === 1 ? air : air ** (1 / bank.power);
-    return Math.min(Math.max(absolute - (bank.offset[0] as number), lowest), Math.max(highest, lowest));
+    return Math.min(Math.max(absolute - (bank.offset[0] as number), lowest), highest);
   }
   const excess = (pressure: number): number => bankWater(bank, pressure) - water;
-  return !(highest > lowest) || excess(highest) <= 0 ? highest : findRoot(excess, lowest, highest).x;
+  return excess(highest) <= 0 ? highest : findRoot(excess, lowest, highest).x;
 }
 
 /** The pressure at the switch at which the first tank takes water. @internal */

@@ -13,7 +13,12 @@ import { garbage, notFinite } from "./garbage.ts";
 
 type Callable = (...args: readonly unknown[]) => unknown;
 
-const functions = Object.entries(library as Record<string, Record<string, unknown>>).flatMap(([module, exports]) =>
+/** ONLY_MODULE limits the run to one module. */
+const only = process.env["ONLY_MODULE"];
+const chosen = Object.entries(library as Record<string, Record<string, unknown>>).filter(
+  ([module]) => only === undefined || module === only,
+);
+const functions = chosen.flatMap(([module, exports]) =>
   Object.entries(exports).flatMap(([name, value]) =>
     typeof value === "function" && !/^class\b/.test(Function.prototype.toString.call(value))
       ? [{ module, name, call: value as Callable }]
@@ -94,7 +99,7 @@ function recordExamples(): void {
       return call(...args);
     };
   }
-  const root = new URL("../../src/", import.meta.url);
+  const root = new URL(only === undefined ? "../../src/" : `../../src/${only}/`, import.meta.url);
   for (const file of readdirSync(root, { recursive: true })
     .map(String)
     .filter((f) => f.endsWith(".ts"))) {

@@ -2,7 +2,7 @@
  * Stands in for vitest under mutation: the part of it our tests use, collecting them instead of running them, so that
  * files are loaded once and each mutant runs its tests in the same process. `expect` is vitest's own.
  */
-import { JestAsymmetricMatchers, JestChaiExpect, JestExtend } from "@vitest/expect";
+import { customMatchers, JestAsymmetricMatchers, JestChaiExpect, JestExtend } from "@vitest/expect";
 import * as chai from "chai";
 
 chai.use(JestExtend);
@@ -10,6 +10,7 @@ chai.use(JestChaiExpect);
 chai.use(JestAsymmetricMatchers);
 
 export const { expect } = chai;
+expect.extend(expect, customMatchers);
 expect.unreachable = (message = "expected not to be reached") => chai.assert.fail(message);
 
 /** What the files define, by id. */

@@ -1,7 +1,7 @@
 /**
  * Runs one module's tests for Stryker, in the process that loaded them: no worker to start and no file to load again for
- * each mutant, which takes most of the time otherwise. MUTATED names the module; its tests are its own folder and its
- * published rows. Docstring examples are left out: they hold values this code printed.
+ * each mutant, which takes most of the time otherwise. MUTATED names the module; its tests are its own folder, its
+ * published rows, and its exports against garbage. Docstring examples are left out: they hold values this code printed.
  */
 import { pathToFileURL } from "node:url";
 import { declareFactoryPlugin, PluginKind } from "@stryker-mutator/api/plugin";
@@ -16,6 +16,9 @@ import { register } from "tsx/esm/api";
 
 /** Tests that read the source text, which Stryker has rewritten. */
 const READS_SOURCE = "tests/pipe/same-bits.test.ts";
+
+/** Tests of every module, which ONLY_MODULE limits to one; the slowest last. */
+const SHARED = ["tests/reference/register.test.ts", "tests/hostile/every-export.test.ts"];
 
 const FEWEST_HITS = 100_000;
 
@@ -33,14 +36,16 @@ class Runner {
   async init() {
     globalThis.__stryker__ = this.#code;
     const module = process.env.MUTATED;
-    process.env.REGISTER = module;
+    process.env.ONLY_MODULE = module;
     register({ tsconfig: "tests/mutation/tsconfig.json" });
     const { collect, tests } = await load("tests/mutation/collect.mjs");
     await load("tests/setup.ts");
-    const files = await glob([`tests/${module}/**/*.test.ts`, "tests/reference/register.test.ts"], {
-      ignore: [READS_SOURCE],
-    });
-    for (const file of files.sort()) await collect(file, () => load(file));
+    for (const file of await glob(`src/${module}/**/*.ts`)) await load(file);
+    // Only what a source file does as it loads is static. What a test file does as it loads is no test: not covered.
+    const loaded = { ...this.#code.mutantCoverage?.static };
+    const own = await glob(`tests/${module}/**/*.test.ts`, { ignore: [READS_SOURCE] });
+    for (const file of [...own.sort(), ...SHARED]) await collect(file, () => load(file));
+    if (this.#code.mutantCoverage) this.#code.mutantCoverage.static = loaded;
     this.#tests = tests;
   }
 

@@ -5,8 +5,8 @@ import * as sources from "../../src/sources/index.ts";
 import { computationsOf, modules } from "./all-modules.ts";
 import { compareRecord, loadRecords, unusedComputations } from "./register.ts";
 
-/** REGISTER limits the run to one module: `pipe` takes `pipe-standards` with it. */
-const only = process.env["REGISTER"];
+/** ONLY_MODULE limits the run to one module: `pipe` takes `pipe-standards` with it. */
+const only = process.env["ONLY_MODULE"];
 const chosen = modules.filter((module) => only === undefined || module === only || module.startsWith(`${only}-`));
 
 for (const module of chosen) {

@@ -116,7 +116,7 @@ ${
 
 A mutant is one small change to the library: a comparison turned, a term dropped, a branch taken always. It should make a
 test fail; the score is the share that did, or that ran without end. \`npm run mutate -- <module>\` runs a module's mutants
-against its own tests and published rows. Left out: texts, which are for people or checked by the compiler, and what is
+against its own tests, its published rows and garbage. Left out: texts, which are for people or checked by the compiler, and what is
 evaluated once when a module loads, such as tables. A mutant is equivalent where no input can tell it from the original.
 
 ${table(mutationHeads, mutation)}
