@@ -1,6 +1,6 @@
 /** How many layouts of a yard line give 10 gpm at its end? Run after the build: node docs/sweeps/run.mjs */
 import { feet, gpm, inches, psi } from "risingmain/units";
-import { sweepOverThreads } from "./threads.mjs";
+import { startThreads } from "./threads.mjs";
 
 const axes = {
   pump: ["A", "B", "C", "D"],
@@ -8,5 +8,7 @@ const axes = {
   pressure: [20, 30, 40, 50, 60].map(psi),
   length: Array.from({ length: 2500 }, (_, i) => feet(i + 1)),
 };
-const flows = await sweepOverThreads({ axes, model: new URL("yard-line.mjs", import.meta.url) });
+const threads = startThreads(new URL("yard-line.mjs", import.meta.url));
+const flows = await threads.sweep(axes);
+await threads.stop();
 console.log(`${flows.filter((flow) => flow >= gpm(10)).length} of ${flows.length} give 10 gpm`);
