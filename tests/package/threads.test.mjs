@@ -122,6 +122,6 @@ test("threads are as good as new after a sweep that failed, and after ending bet
 
 test("a model that is not there is said", async () => {
   await assert.rejects(swept({ axes, model: "file:///nowhere.mjs", threads: 2 }), {
-    message: "variants 0 to 59: the thread died 3 times",
+    message: /^variants 0 to \d+: the thread died 3 times$/,
   });
 });
