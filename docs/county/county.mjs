@@ -29,7 +29,7 @@ const BATCH = Math.min(25, Math.floor(WELLS / 16));
 const [LEASE_GONE, LEASE_OF_ANOTHER] = [-2, -6];
 
 const staff = new Set();
-/** Word from any worker: `started` a batch, `refused` an answer. */
+/** Word from the workers: `started` a batch; `refused` an answer, with the number of the process. */
 const news = new EventEmitter();
 const complaints = new Set();
 
@@ -68,7 +68,7 @@ console.log(`worker killed while it held wells ${killed.batch}`);
 const held = await strike("SIGSTOP");
 console.log(`worker held up while it had wells ${held.batch}`);
 while (!(await (await queue.getJob(held.batch)).isCompleted())) await wait(50);
-const refused = once(news, "refused", { signal: AbortSignal.timeout(60_000) });
+const refused = once(news, `refused ${held.worker.pid}`, { signal: AbortSignal.timeout(60_000) });
 held.worker.kill("SIGCONT");
 await refused;
 console.log("its batch done by another, it went on: its late answer was refused");
@@ -111,7 +111,7 @@ function hire() {
   staff.add(worker);
   worker.on("message", ({ started: batch, error, code }) => {
     if (batch !== undefined) news.emit("started", { worker, batch });
-    else if (code === LEASE_GONE || code === LEASE_OF_ANOTHER) news.emit("refused");
+    else if (code === LEASE_GONE || code === LEASE_OF_ANOTHER) news.emit(`refused ${worker.pid}`);
     else complaints.add(error);
   });
   worker.once("exit", (code, signal) => {

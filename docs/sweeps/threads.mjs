@@ -17,7 +17,7 @@ const DEAD = -1;
 const causes = new WeakMap();
 
 /**
- * Threads that keep ready for one sweep after another: starting them costs as much as some 50,000 variants.
+ * Threads that keep ready for one sweep after another: starting them takes about 0.16 s.
  *
  * @param {string | URL} model a module that exports `evaluate(variant)`, a pure function that returns a number
  * @param {number} [count] how many
