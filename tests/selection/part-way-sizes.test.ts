@@ -8,6 +8,7 @@ import {
   type PartWayLayout,
   partWayProgramme,
   partWaySizes,
+  programmeText,
 } from "risingmain/selection";
 import type { GaugePressure, Velocity } from "risingmain/units";
 import { describe, expect, test, vi } from "vitest";
@@ -413,6 +414,20 @@ test("what the programme cannot hold exactly is refused by name", () => {
   expect(refused(backwards)).toThrow(/check valve of "r"/);
 });
 
+test("the text keeps signs and digits, and breaks long rows", () => {
+  const variables = Array.from({ length: 10 }, (_, k) => ({ name: `x${k + 1}`, cost: -0.1 * k }));
+  const row = {
+    name: "head1",
+    variables: variables.map((_, k) => k),
+    coefficients: variables.map((_, k) => (k % 2 === 0 ? -1 / 3 : 1e-7)),
+    relation: "<=" as const,
+    bound: -2,
+  };
+  const lines = programmeText({ variables, rows: [row] }).split("\n");
+  expect(lines[4]).toMatch(/^ head1: - 0\.3333333333333333 x1 \+ 1e-7 x2 - 0\.3333333333333333 x3/);
+  expect(lines[5]).toBe("  - 0.3333333333333333 x9 + 1e-7 x10 <= -2");
+});
+
 test("two runs whose names and parts would meet are kept apart", () => {
   const input = oneRun(5);
   const whole = input.network.runs[0] as Run;
@@ -488,6 +503,44 @@ describe("laid", () => {
     expect(least.runs[0]?.parts[0]?.length as number).toBeCloseTo(length, 6);
     expect(laid.runs[0]?.parts[0]?.length as number).toBeCloseTo(PIECE * Math.ceil(length / PIECE), 9);
     expect(laid.cost).toBeCloseTo(100 + PIECE * Math.ceil(length / PIECE), 9);
+  });
+
+  test("by hand: what one run's rounding up gains lets the run beyond it be rounded down", () => {
+    const input = oneRun(10);
+    const line = input.network.runs[0] as Run;
+    const [narrow, wide] = [0.0209, 0.0266].map((d) => lossOf({ ...line, insideDiameter: m(d) } as Run, 4e-4));
+    // Each 100 m asks for 30.5 m of the wide size.
+    const lost = 0.305 * (wide as number) + 0.695 * (narrow as number);
+    const outlet = (junction: string, q: number, head: number) => ({
+      id: junction,
+      junction,
+      kind: "fixed demand" as const,
+      flow: flow(q),
+      leastPressure: (head * PER_HEAD) as GaugePressure,
+    });
+    const [choice] = input.choices;
+    if (choice === undefined) throw new Error("one run has sizes");
+    // The wide size a little dearer in the first run, so that no more of it than must be lies there.
+    const dearer = choice.sizes.map((size, k) => ({ ...size, costPerMetre: [1, 2.1][k] as number }));
+    const chain: PartWayInput = {
+      network: {
+        ...input.network,
+        junctions: ["0", "1", "2"].map((id) => ({ id, elevation: m(0) })),
+        runs: [line, { ...line, id: "far", from: "1", to: "2" }],
+        outlets: [outlet("1", 0, 20 - lost), outlet("2", 4e-4, 20 - 2 * lost)],
+        sources: [{ id: "tank", junction: "0", kind: "fixed head", head: m(20) }],
+      },
+      choices: [
+        { run: "r", sizes: dearer },
+        { run: "far", sizes: choice.sizes },
+      ],
+      scenarios: [{ name: "use", open: ["1", "2"] }],
+    };
+    const { least, laid } = found(choose(inPieces(chain, 0)));
+    const lengths = ({ runs }: PartWayLayout) => runs.map(({ parts }) => Number(parts[0]?.length.toFixed(6)));
+    expect(lengths(least)).toEqual([30.5, 30.5]);
+    if (laid?.state !== "laid") throw new Error("not laid");
+    expect(lengths(laid)).toEqual([36, 30]);
   });
 
   test("a change whose loss leaves too little is taken out, or cannot be laid", () => {
