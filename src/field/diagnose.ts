@@ -4,7 +4,7 @@
  * @module
  */
 import { requireList, requireObject } from "../numeric/index.ts";
-import { mainsCautions, pressureCautions } from "./cautions.ts";
+import { authorityCaution, mainsCautions, pressureCautions } from "./cautions.ts";
 import { type Cause, causesOf } from "./diagnosis-causes.ts";
 import { requirePlant, requireReading } from "./diagnosis-input.ts";
 import { type Fault, modelUncertainty, predict } from "./diagnosis-model.ts";
@@ -121,7 +121,7 @@ export function diagnose(input: DiagnoseInput): Diagnosis {
     explanations,
     next: nextReading(plant, readings, first.fault, second.fault),
     method: "schwarz-1978",
-    cautions: [...pressureCautions, ...mainsCautions],
+    cautions: [authorityCaution, ...pressureCautions, ...mainsCautions],
   };
 }
 

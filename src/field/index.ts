@@ -60,6 +60,7 @@ export {
 } from "./resistance-test.ts";
 export { type SettingHardware, type SettingHardwareInput, settingHardware } from "./setting-hardware.ts";
 export { type EchoDepth, type EchoInput, echoDepth, type LeaningTapeInput, leaningTape } from "./sounding.ts";
+export type { PublishedRule, RuleSubject } from "./standards/published-rules.ts";
 export { type TankTest, type TankTestInput, tankTest } from "./tank-test.ts";
 export { type TestAllowance, type TestAllowanceInput, testAllowance } from "./test-allowance.ts";
 export { type Trajectory, type TrajectoryInput, trajectoryFlow } from "./trajectory.ts";
@@ -72,3 +73,11 @@ export {
   type UncertaintyPart,
 } from "./uncertainty.ts";
 export { type VoltageLost, type VoltageTest, type VoltageTestInput, voltageTest } from "./voltage-test.ts";
+export {
+  type AirGap,
+  type AirGapInput,
+  type AirGapRule,
+  leastAirGap,
+  type WellheadRules,
+  wellheadRules,
+} from "./wellhead-rules.ts";

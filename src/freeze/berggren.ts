@@ -73,6 +73,7 @@ export type BerggrenDepth =
  * ```
  *
  * @source aldrich-paynter-1953, as printed in `wsdot-berggren`
+ * @source tm-5-852-6, worked example of a homogeneous soil; recalled
  */
 export function berggrenFrostDepth(input: BerggrenInput): BerggrenDepth {
   requireSoil(input);

@@ -434,6 +434,34 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
     "ufgs-16237n, 2.1.1.4: the default dip",
     "jcgm-100, 5.1.2"
   ],
+  "field.leastAirGap": [
+    "air-gap-ordinance, table of minimum air gaps",
+    "dc-25-b1405, 1405.1",
+    "water-regs-uk-air-gap, item a"
+  ],
+  "field.wellheadRules": [
+    "el-dorado-setbacks",
+    "washtenaw-isolation",
+    "army-md0160, 6-10",
+    "ten-states-standards, 3.2.5; recalled",
+    "montana-arm-36-21-647",
+    "washington-wac-173-160-291",
+    "maine-cmr-232, 401.2.3",
+    "florida-fac-62-532, 500(4)(b)2",
+    "warren-county-52-22",
+    "davis-2010, p. 4-13",
+    "texas-30-tac-290-45",
+    "the-driller-pressure-drop",
+    "iapmo-upc-2015-608",
+    "vermillion-53-057",
+    "bloomington-service-pipes",
+    "bedford-service-pipes",
+    "eldridge-3-08",
+    "greentown-154-128",
+    "nashua-15210",
+    "us-40-cfr-141, 141.65(a); recalled",
+    "who-drinking-water, chapter 12; recalled"
+  ],
   "fittings.contractionByJet": [
     "derived: sudden widening of the contracted jet"
   ],
@@ -608,7 +636,8 @@ export const functionBases: Readonly<Record<string, readonly string[]>> = {
     "aldrich-paynter-1953"
   ],
   "freeze.berggrenFrostDepth": [
-    "aldrich-paynter-1953, as printed in `wsdot-berggren`"
+    "aldrich-paynter-1953, as printed in `wsdot-berggren`",
+    "tm-5-852-6, worked example of a homogeneous soil; recalled"
   ],
   "freeze.burialDepth": [
     "plumbing-exam-burial"

@@ -10,6 +10,7 @@ import {
   feet,
   gpm,
   hours,
+  inches,
   kilogramsPerCubicMetre,
   pounds,
   poundsPerFoot,
@@ -28,9 +29,12 @@ const hold: PressureHoldInput = {
   time: hours(1),
 };
 const hoist: LiftingInput = {
-  pump: pounds(60),
-  pipeLength: feet(300),
-  pipe: poundsPerFoot(1),
+  pumpMass: pounds(60),
+  pumpSetting: feet(300),
+  pipeMass: poundsPerFoot(1),
+  insideDiameter: inches(1.38),
+  outsideDiameter: inches(1.66),
+  density: kilogramsPerCubicMetre(1000),
   capacity: pounds(2000),
 };
 
@@ -41,6 +45,6 @@ export const absoluteForGauge: AirLineInput = { ...line, pressure: psia(4) };
 // @ts-expect-error an absolute pressure is not a gauge pressure
 export const absoluteEnd: PressureHoldInput = { ...hold, endPressure: psia(59) };
 // @ts-expect-error a mass is not a mass per length
-export const massForLineMass: LiftingInput = { ...hoist, pipe: pounds(1) };
+export const massForLineMass: LiftingInput = { ...hoist, pipeMass: pounds(1) };
 // @ts-expect-error a time is not a flow
 export const timeForFlow = bucketTime({ volume: usGallons(5), flow: seconds(18) });

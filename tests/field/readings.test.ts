@@ -28,6 +28,7 @@ import {
   inches,
   inFeet,
   inGpm,
+  inPounds,
   inSeconds,
   kilogramsPerCubicMetre,
   minutes,
@@ -253,14 +254,25 @@ test("currents and voltages: state, drop, dip", () => {
   expect(voltageTest({ rated: volts(230), underLoad: volts(228) })).toMatchObject({ drop: null, dip: null });
 });
 
-test("a load is the sum of what hangs, and the water is often most of it", () => {
-  const hoist = { pump: pounds(60), pipeLength: feet(300), pipe: poundsPerFoot(1), capacity: pounds(1500) };
-  const full = liftingLoad({ ...hoist, cable: poundsPerFoot(0.2), insideDiameter: inches(1.6) });
-  expect(full.load).toBeCloseTo(pounds(60) + full.pipe + full.cable + full.water, 9);
-  expect(full.water).toBeGreaterThan(full.cable + pounds(60));
+test("a load is what hangs in the well, over standard gravity, and the water is often most of it", () => {
+  const hoist = {
+    pumpMass: pounds(60),
+    pumpSetting: feet(300),
+    pipeMass: poundsPerFoot(1),
+    cableMass: poundsPerFoot(0.2),
+    insideDiameter: inches(1.6),
+    outsideDiameter: inches(1.9),
+    density: kilogramsPerCubicMetre(1000),
+  };
+  const full = liftingLoad({ ...hoist, capacity: pounds(1500) });
+  // 62.428 lb/ft³ of water in 300 ft of bore.
+  const water = 62.428 * (Math.PI / 4) * (1.6 / 12) ** 2 * 300;
+  expect(inPounds(full.load)).toBeCloseTo(60 + 300 + 60 + water, 1);
+  expect(full.hanging.water).toBeGreaterThan(full.hanging.cable + full.hanging.pump);
   expect(full.margin).toBeCloseTo(pounds(1500) / full.load, 12);
-  const at = (capacity: number) => liftingLoad({ ...hoist, capacity: pounds(capacity) }).state;
-  expect([at(300), at(500), at(721)]).toEqual(["over capacity", "margin too small", "enough"]);
+  expect(liftingLoad({ ...hoist, full: false, capacity: pounds(1500) }).load).toBeCloseTo(pounds(420), 9);
+  const at = (capacity: number) => liftingLoad({ ...hoist, full: false, capacity: pounds(capacity) }).state;
+  expect([at(300), at(500), at(841)]).toEqual(["over capacity", "margin too small", "enough"]);
 });
 
 test("hardware: a deeper pump never needs less, and a coil takes a torque arrestor and four clamps", () => {
@@ -270,19 +282,27 @@ test("hardware: a deeper pump never needs less, and a coil takes a torque arrest
       fc.double({ min: 0, max: 200, noNaN: true }),
       (depth, more) => {
         const at = (d: number) =>
-          settingHardware({ setting: feet(d), jointLength: feet(20), reelLength: feet(500), cableBeyond: feet(30) });
+          settingHardware({
+            pumpSetting: feet(d),
+            pumpingLevel: feet(0.8 * d),
+            jointLength: feet(20),
+            reelLength: feet(500),
+            cableBeyond: feet(30),
+          });
         const [a, b] = [at(depth), at(depth + more)];
-        for (const count of ["joints", "ties", "guards", "splices", "checkValves", "cable"] as const)
-          expect(b[count]).toBeGreaterThanOrEqual(a[count]);
+        for (const count of ["joints", "splices", "cable"] as const) expect(b[count]).toBeGreaterThanOrEqual(a[count]);
+        for (const count of ["ties", "guides"] as const)
+          expect(b.fixings[count]).toBeGreaterThanOrEqual(a.fixings[count]);
+        expect(b.fixings.checkValves.length).toBeGreaterThanOrEqual(a.fixings.checkValves.length);
         expect(inFeet(a.lastJoint)).toBeGreaterThan(-1e-6);
         expect(inFeet(a.lastJoint)).toBeLessThanOrEqual(20 + 1e-6);
       },
     ),
   );
-  const coil = settingHardware({ setting: feet(200) });
-  expect([coil.joints, coil.torqueArrestors, coil.clamps, coil.checkValves, coil.splices]).toEqual([1, 1, 4, 0, 1]);
-  const jointed = settingHardware({ setting: feet(200), jointLength: feet(20), reelLength: feet(100) });
+  const well = { pumpSetting: feet(200), pumpingLevel: feet(150) };
+  const coil = settingHardware(well);
+  expect([coil.joints, coil.torqueArrestors, coil.clamps, coil.splices]).toEqual([1, 1, 4, 1]);
+  const jointed = settingHardware({ ...well, jointLength: feet(20), reelLength: feet(100) });
   expect([jointed.joints, jointed.couplings, jointed.torqueArrestors, jointed.clamps]).toEqual([10, 9, 0, 0]);
-  expect([jointed.splices, jointed.checkValves]).toEqual([3, 0]);
-  expect(settingHardware({ setting: feet(410), jointLength: feet(20) }).checkValves).toBe(2);
+  expect(jointed.splices).toBe(3);
 });

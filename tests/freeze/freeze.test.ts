@@ -54,6 +54,44 @@ test("λ lies between 0 and 1 and falls with warmer ground and with more stored 
   );
 });
 
+test("Stefan's limit: with little heat stored and the ground at freezing λ is 1 − μ/6, by the series of Neumann's equation", () => {
+  for (const mu of [1e-4, 1e-3, 1e-2, 5e-2]) {
+    const lambda = berggrenCoefficient({ thermalRatio: ratio(0), fusionParameter: ratio(mu) });
+    // The next term of the series is of the order of μ².
+    expect(Math.abs(lambda - (1 - mu / 6))).toBeLessThan(0.1 * mu * mu + 1e-12);
+  }
+});
+
+test("Neumann's limit: λ is how far the front goes in a ground followed by cells and steps of time", () => {
+  for (const [alpha, mu] of [
+    [0, 0.3],
+    [0.5, 0.3],
+    [1, 0.2],
+  ] as const) {
+    // Enthalpy in cells of unit diffusivity: above 0 thawed by its warmth α, down to −1/μ freezing, below that frozen and colder.
+    const [cells, cell] = [200, 0.02];
+    const step = 0.4 * cell * cell;
+    const latent = 1 / mu;
+    const heat = new Float64Array(cells).fill(alpha);
+    const warmth = (h: number): number => (h > 0 ? h : h < -latent ? h + latent : 0);
+    let time = 0;
+    let front = 0;
+    while (front < 0.6) {
+      const t = heat.map(warmth);
+      for (let i = 0; i < cells; i++) {
+        const above = i === 0 ? 2 * (-1 - (t[0] as number)) : (t[i - 1] as number) - (t[i] as number);
+        const below = i === cells - 1 ? 0 : (t[i + 1] as number) - (t[i] as number);
+        heat[i] = (heat[i] as number) + (step / cell ** 2) * (above + below);
+      }
+      time += step;
+      front = heat.reduce((sum, h) => sum + cell * Math.min(Math.max(-h / latent, 0), 1), 0);
+    }
+    // Stefan: the front at √(2 μ t).
+    const lambda = berggrenCoefficient({ thermalRatio: ratio(alpha), fusionParameter: ratio(mu) });
+    expect(Math.abs(front / Math.sqrt(2 * mu * time) / lambda - 1)).toBeLessThan(0.002);
+  }
+});
+
 const soil = {
   conductivity: wattsPerMetreKelvin(1.4),
   dryDensity: kilogramsPerCubicMetre(1600),

@@ -1,16 +1,20 @@
 /** How each published field-test record is computed with the library. */
 import {
+  type AirGapRule,
   airLineLevel,
   bucketFlow,
   drawdownLog,
   echoDepth,
   leaningTape,
+  leastAirGap,
   measuredCurve,
   monteCarlo,
   pressureHold,
   propagateUncertainty,
+  type RuleSubject,
   testAllowance,
   trajectoryFlow,
+  wellheadRules,
 } from "risingmain/field";
 import type {
   AbsolutePressure,
@@ -61,7 +65,45 @@ function endGauge(g: Given) {
   };
 }
 
+/** A rule of a place, as the record names both: each expected value has a subject beside it. */
+function ruled(g: Given) {
+  return Object.fromEntries(
+    Object.keys(g.record.expected).map((name) => {
+      const { rules } = wellheadRules(g.text(`${name}Subject`) as RuleSubject);
+      const [rule, ...others] = rules.filter(
+        ({ place, source }) => place === g.text("place") && source === g.record.source,
+      );
+      if (rule === undefined || others.length > 0) throw new Error(`${g.record.id}: not one rule for ${name}`);
+      return [name, rule.value];
+    }),
+  );
+}
+
 export const computations: readonly Computation[] = [
+  {
+    ids: /setback-.*|grout-depth-army|casing-height-.*|seal-above-flood-davis|min-pressure-public|fixture-min-pressure-upc/,
+    compute: ruled,
+  },
+  {
+    ids: /max-static-80|upc-regulator-rules|burial-.*|hydrotest-.*|pe-test-nashua|chlorine-most-.*/,
+    compute: ruled,
+  },
+  {
+    ids: /backflow-air-gap|airgap-.*/,
+    compute: (g) => ({ airGap: leastAirGap({ bore: g.si<Length>("bore"), rule: g.text("rule") as AirGapRule }).gap }),
+  },
+  {
+    ids: /electric-tape-accuracy/,
+    // What a log takes where nobody says otherwise: two tapes' doubts are in a drawdown.
+    compute: () => ({
+      accuracy:
+        drawdownLog({
+          staticLevel: 10 as Length,
+          flow: 1e-3 as VolumeFlow,
+          readings: [{ time: 60 as Duration, level: 12 as Length }],
+        }).drawdownUncertainty / Math.SQRT2,
+    }),
+  },
   {
     ids: /tdh-mil1164-field-head/,
     compute: (g) => {

@@ -89,7 +89,7 @@ export const computations: readonly Computation[] = [
     }),
   },
   {
-    ids: /berggren-depth-silt/,
+    ids: /berggren-depth-silt|berggren-tm5852-6-sandy-silt/,
     compute: (g) => {
       const frost = berggrenFrostDepth({
         ...soil(g),

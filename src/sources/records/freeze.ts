@@ -73,6 +73,16 @@ export const freezeSources: readonly Source[] = [
     number: "TM 5-852-5 / AFR 88-19 Vol. 5 (UFC 3-130-05)",
   },
   {
+    id: "tm-5-852-6",
+    type: "report",
+    title:
+      "Arctic and Subarctic Construction: Calculation Methods for Determination of Depths of Freeze and Thaw in Soils",
+    author: [{ literal: "US Departments of the Army and the Air Force" }],
+    issued: { "date-parts": [[1988]] },
+    number: "TM 5-852-6 / AFR 88-19 Vol. 6 (UFC 3-130-06)",
+    note: "Recalled.",
+  },
+  {
     id: "stefan-1891",
     type: "article-journal",
     title: "Über die Theorie der Eisbildung, insbesondere über die Eisbildung im Polarmeere",
