@@ -31,7 +31,7 @@ const PAPERS = {
 const LETTERS = 13;
 const TITLE_LETTERS = 16;
 /** Mean width of a letter as a share of its height, for breaking lines. */
-const LETTER_WIDTH = 0.55;
+const LETTER_WIDTH = 0.5;
 /** Room left of the plot for the numbers of its axis, px. */
 const AXIS_ROOM = 48;
 /** Where the title of a vertical axis ends, px above the plot. */

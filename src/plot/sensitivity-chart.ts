@@ -108,7 +108,12 @@ export function sensitivityChart(input: SensitivityChartInput, options: ChartOpt
             field: "end",
             type: "nominal",
             scale: { domain: ends, range: [look.paper, colour] },
-            legend: { symbolType: "square", symbolStrokeColor: colour, columns: look.width < 440 ? 1 : 2 },
+            legend: {
+              symbolType: "square",
+              symbolSize: 160,
+              symbolStrokeColor: colour,
+              columns: look.width < 440 ? 1 : 2,
+            },
           },
         },
       },

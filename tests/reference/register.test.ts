@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import * as sources from "../../src/sources/index.ts";
 import { computationsOf, modules } from "./all-modules.ts";
 import { compareRecord, loadRecords, unusedComputations } from "./register.ts";
+import { STATUS, statusOf } from "./status.ts";
 
 /** ONLY_MODULE limits the run to one module: `pipe` takes `pipe-standards` with it. */
 const only = process.env["ONLY_MODULE"];
@@ -41,6 +42,11 @@ describe.skipIf(only !== undefined)("every record", () => {
 
   test("says why its tolerance is what it is", () => {
     expect(records.filter(({ tolerance }) => !(tolerance.why.length > 3)).map(({ id }) => id)).toEqual([]);
+  });
+
+  test("is counted in the README: npm run verify", () => {
+    const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+    expect(STATUS.exec(readme)?.[0].split("\n")[1]).toBe(statusOf(records));
   });
 
   test("sources that no record names are not kept", () => {

@@ -1,14 +1,16 @@
 /**
- * Prints what the register shows, and writes it as the page the site publishes: counts by module and provenance, the
+ * Prints what the register shows, and writes it as the page the site publishes, and in short into the README: counts by module and provenance, the
  * worst deviation of each module, every deviation beyond half its tolerance, the records found wrong.
  * Exits non-zero on a miss.
  */
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { judgedRows, mutationRows } from "../mutation/page.ts";
 import { compareAllModules } from "./all-modules.ts";
 import type { Deviation } from "./register.ts";
+import { STATUS, statusOf } from "./status.ts";
 
 const PAGE = new URL("../../docs/verification.md", import.meta.url);
+const README = new URL("../../README.md", import.meta.url);
 const compared = await compareAllModules();
 
 const number = (value: number | string): string =>
@@ -124,6 +126,10 @@ ${table(mutationHeads, mutation)}
 ${judged.length === 0 ? "" : table(["file", "living mutants", "judged", "why"], judged)}
 `;
 writeFileSync(PAGE, page);
+writeFileSync(
+  README,
+  readFileSync(README, "utf8").replace(STATUS, `$1${statusOf([...new Set(all.map(({ record }) => record))])}$2`),
+);
 
 console.log(summary.replace(/^\| -.*\n/m, ""));
 console.log(`\n${near.length} values beyond half their tolerance:`);
