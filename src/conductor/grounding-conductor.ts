@@ -89,7 +89,9 @@ export function groundingConductor(input: GroundingConductorInput): GroundingCon
   const area = (base * to) / from;
   // It is never required to be larger than the conductors it goes with (250.122(A)).
   const needed = Math.min(area, to) * (1 - 1e-12);
-  const size = necChapter9Table8.find(({ circularMils }) => circularMils >= needed)?.size ?? byRating;
+  // Beyond Table 8 the size by rating does if it has the area, or else the size of the circuit's own conductors.
+  const beyond = base >= needed ? byRating : enlarged.to;
+  const size = necChapter9Table8.find(({ circularMils }) => circularMils >= needed)?.size ?? beyond;
   return { size, byRating, area: (area * CIRCULAR_MIL) as Area, method: "nfpa-70" };
 }
 

@@ -4,7 +4,7 @@
  */
 import * as whole from "../../node_modules/fast-check/lib/fast-check.js";
 
-const MOST_RUNS = 25;
+const MOST_RUNS = 40;
 
 export * from "../../node_modules/fast-check/lib/fast-check.js";
 

@@ -13,6 +13,7 @@ export default {
   mutator: { excludedMutations: ["StringLiteral"] },
   ignoreStatic: true,
   coverageAnalysis: "perTest",
+  dryRunTimeoutMinutes: 20,
   concurrency: 2,
   ignorePatterns: ["/bench", "/.changeset", "/dist", "/coverage"],
   tempDirName: "coverage/stryker",
