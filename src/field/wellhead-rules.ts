@@ -71,11 +71,14 @@ export function wellheadRules(subject: RuleSubject): WellheadRules {
   return { least: first.value, most: last.value, rules, cautions: [authorityCaution] };
 }
 
-/** Rules for the gap: the floor is an inch in the United States, 20 mm in the United Kingdom. */
-const FLOORS = { "twice the bore, one inch at least": 0.0254, "twice the bore, 20 mm at least": 0.02 } as const;
-
 /** A rule for the air gap. */
-export type AirGapRule = keyof typeof FLOORS;
+export type AirGapRule = "twice the bore, one inch at least" | "twice the bore, 20 mm at least";
+
+/** The floor under each rule: an inch in the United States, 20 mm in the United Kingdom. */
+const FLOORS: Readonly<Record<AirGapRule, number>> = {
+  "twice the bore, one inch at least": 0.0254,
+  "twice the bore, 20 mm at least": 0.02,
+};
 
 /** A spout over a tank, trough or basin. */
 export interface AirGapInput {
