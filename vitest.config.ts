@@ -19,7 +19,7 @@ export default defineConfig({
         test: {
           name: "tests",
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/examples/**"],
+          exclude: ["tests/examples/**", "tests/runtimes/**"],
           setupFiles: ["tests/setup.ts"],
         },
       },

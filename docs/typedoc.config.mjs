@@ -31,7 +31,7 @@ export default {
   tsconfig: "../tsconfig.json",
   out: "site",
   readme: "../README.md",
-  projectDocuments: ["guides/start.md", "guides/*.md", "examples/*.md", "verification.md"],
+  projectDocuments: ["guides/start.md", "guides/*.md", "examples/*.md", "verification.md", "runtimes.md"],
   customCss: "assets/site.css",
   navigationLinks: { Worksheet: "site:worksheet.html" },
   plugin: ["./typedoc-plugin.mjs"],

@@ -32,38 +32,30 @@ export type ShownQuantity =
   | "time"
   | "starts";
 
-interface Unit {
-  /** The number in it, from SI. */
-  readonly read: (value: number) => number;
-  /** Its name, for an axis. */
-  readonly words: string;
-  /** Its symbol, for a text. */
-  readonly symbol: string;
-}
-
-const unit = <T extends number>(read: (value: T) => number, words: string, symbol: string): Unit => ({
-  read: read as (value: number) => number,
-  words,
-  symbol,
-});
+/** A unit: the number in it from SI, its name for an axis, its symbol for a text. */
+type Unit = readonly [read: (value: never) => number, words: string, symbol: string];
 
 const UNITS: Readonly<Record<ShownQuantity, Readonly<Record<UnitSystem, Unit>>>> = {
-  head: { us: unit(inFeet, "feet of water", "ft"), metric: unit(inMetres, "metres of water", "m") },
-  length: { us: unit(inFeet, "feet", "ft"), metric: unit(inMetres, "metres", "m") },
-  flow: { us: unit(inGpm, "gallons per minute", "gpm"), metric: unit(inLitresPerSecond, "litres per second", "L/s") },
+  head: { us: [inFeet, "feet of water", "ft"], metric: [inMetres, "metres of water", "m"] },
+  length: { us: [inFeet, "feet", "ft"], metric: [inMetres, "metres", "m"] },
+  flow: { us: [inGpm, "gallons per minute", "gpm"], metric: [inLitresPerSecond, "litres per second", "L/s"] },
   velocity: {
-    us: unit(inFeetPerSecond, "feet per second", "ft/s"),
-    metric: unit(inMetresPerSecond, "metres per second", "m/s"),
+    us: [inFeetPerSecond, "feet per second", "ft/s"],
+    metric: [inMetresPerSecond, "metres per second", "m/s"],
   },
-  pressure: { us: unit(inPsi, "pounds per square inch", "psi"), metric: unit(inKilopascals, "kilopascals", "kPa") },
-  volume: { us: unit(inUsGallons, "gallons", "gal"), metric: unit(inLitres, "litres", "L") },
-  voltage: { us: unit(inVolts, "volts", "V"), metric: unit(inVolts, "volts", "V") },
-  time: { us: unit(inHours, "hours", "h"), metric: unit(inHours, "hours", "h") },
-  starts: { us: unit(inPerHour, "an hour", "an hour"), metric: unit(inPerHour, "an hour", "an hour") },
+  pressure: { us: [inPsi, "pounds per square inch", "psi"], metric: [inKilopascals, "kilopascals", "kPa"] },
+  volume: { us: [inUsGallons, "gallons", "gal"], metric: [inLitres, "litres", "L"] },
+  voltage: { us: [inVolts, "volts", "V"], metric: [inVolts, "volts", "V"] },
+  time: { us: [inHours, "hours", "h"], metric: [inHours, "hours", "h"] },
+  starts: { us: [inPerHour, "an hour", "an hour"], metric: [inPerHour, "an hour", "an hour"] },
 };
 
 /** Digits kept of a number drawn: finer than any eye and any pump, and the same on every engine. */
 const DIGITS = 7;
+
+function read(unit: Unit, value: number): number {
+  return unit[0](value as never);
+}
 
 /** A number as it is drawn. */
 export function drawn(value: number): number {
@@ -73,20 +65,20 @@ export function drawn(value: number): number {
 
 /** An SI number in the unit it is drawn in. */
 export function shownIn(quantity: ShownQuantity, value: number, units: UnitSystem): number {
-  return drawn(UNITS[quantity][units].read(value));
+  return drawn(read(UNITS[quantity][units], value));
 }
 
 /** Title of an axis: "Flow, gallons per minute". */
 export function axisTitle(name: string, quantity: ShownQuantity, units: UnitSystem): string {
-  return `${name}, ${UNITS[quantity][units].words}`;
+  return `${name}, ${UNITS[quantity][units][1]}`;
 }
 
 /** A number as text for a title: three significant digits, "15.8 gpm". */
 export function inWords(quantity: ShownQuantity, value: number, units: UnitSystem): string {
-  const { read, symbol } = UNITS[quantity][units];
-  const number = read(value);
+  const unit = UNITS[quantity][units];
+  const number = read(unit, value);
   const whole = Math.abs(number) >= 100;
-  return `${whole ? Math.round(number) : Number(number.toPrecision(3))} ${symbol}`;
+  return `${whole ? Math.round(number) : Number(number.toPrecision(3))} ${unit[2]}`;
 }
 
 /** A text with a capital letter to begin it. */

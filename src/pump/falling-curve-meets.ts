@@ -8,7 +8,7 @@
  *
  * @module
  */
-import { type CubicLine, cubicValue, findRoot } from "../numeric/index.ts";
+import { type CubicLine, cubicValue, findRoot, sameBitsExp, sameBitsLog } from "../numeric/index.ts";
 
 /** The meeting, or the end of the curve with head to spare there. */
 export type Meeting =
@@ -119,12 +119,12 @@ function systemModel(newest: Asked, second: Asked | undefined, third: Asked | un
   // No friction: the system is level, and the model too.
   if (!(scale > 0)) return { scale, at, exponent: 0, drift: 0 };
   if (second === undefined) return { scale, at, exponent: USUAL_EXPONENT, drift: 0 };
-  const span = Math.log(second.flow / at);
-  const exponent = Math.log(second.friction / scale) / span;
+  const span = sameBitsLog(second.flow / at);
+  const exponent = sameBitsLog(second.friction / scale) / span;
   if (!(exponent > 0 && exponent < 100)) return null;
   if (third === undefined) return { scale, at, exponent, drift: 0 };
-  const longer = Math.log(third.flow / at);
-  const drift = (Math.log(third.friction / scale) / longer - exponent) / (longer - span);
+  const longer = sameBitsLog(third.flow / at);
+  const drift = (sameBitsLog(third.friction / scale) / longer - exponent) / (longer - span);
   if (!Number.isFinite(drift)) return { scale, at, exponent, drift: 0 };
   return { scale, at, exponent: exponent - drift * span, drift };
 }
@@ -174,8 +174,8 @@ function meetsModel(
     const d1 = (slope[i + 1] as number) * h;
     const c2 = 3 * rise - 2 * d0 - d1;
     const c3 = d0 + d1 - 2 * rise;
-    const distance = Math.log(flow / at);
-    const lost = scale * Math.exp(distance * (exponent + drift * distance));
+    const distance = sameBitsLog(flow / at);
+    const lost = scale * sameBitsExp(distance * (exponent + drift * distance));
     const excess = y0 + t * (d0 + t * (c2 + t * c3)) - atRest - lost;
     const local = exponent + 2 * drift * distance;
     const rate = (d0 + t * (2 * c2 + t * 3 * c3)) / h - (lost * local) / flow;

@@ -9,7 +9,8 @@ import {
 } from "risingmain/network";
 import { frictionFactor } from "risingmain/pipe";
 import type { Density, KinematicViscosity, Length, VolumeFlow } from "risingmain/units";
-import { type CheckRecord, type Computation, type Computed, type Given, loadRecords } from "./register.ts";
+import records from "./network.records.json" with { type: "json" };
+import type { CheckRecord, Computation, Computed, Given } from "./register.ts";
 
 /** A record that carries its network, in the units of its source. */
 export interface NetworkRecord extends CheckRecord {
@@ -105,7 +106,7 @@ export function lawOf(
 
 /** The network that a record carries, or that the record named carries. */
 export function networkOf(id: string): NonNullable<NetworkRecord["network"]> {
-  const record = loadRecords("network").find((r) => r.id === id) as NetworkRecord | undefined;
+  const record = (records as unknown as readonly NetworkRecord[]).find((r) => r.id === id);
   if (record?.network === undefined) throw new Error(`${id} has no network`);
   return record.network;
 }
