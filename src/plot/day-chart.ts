@@ -151,7 +151,7 @@ export function dayChart(input: DayChartInput, options: ChartOptions = {}): Char
         encoding: {
           x: { ...x(null), field: "from" },
           x2: { field: "to" },
-          y: { value: 7, title: null },
+          y: { value: 7 },
         },
         title: { text: "Pump runs", anchor: "start", frame: "bounds", fontSize: 13, fontWeight: "normal", offset: 4 },
       },

@@ -2,10 +2,19 @@
  * What holds for every chart: the standard's own compiler and renderer take it without a word, it is plain data, and it
  * says in words what it shows.
  */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { Ajv } from "ajv";
 import * as plot from "risingmain/plot";
 import { describe, expect, test } from "vitest";
 import { draw } from "../../docs/charts/render.ts";
 import { samples } from "./specs.ts";
+
+/** The standard's own schema, as its compiler is published with it; the compiler says nothing of a word it does not know. */
+const schemaFile = createRequire(import.meta.url).resolve("vega-lite/vega-lite-schema.json");
+const followsSchema = new Ajv({ strict: false, validateFormats: false }).compile(
+  JSON.parse(readFileSync(schemaFile, "utf8")),
+);
 
 /** How often each kind of mark was drawn, by the renderer's own labels. */
 function marksIn(svg: string, kind: string): number {
@@ -29,6 +38,10 @@ describe.each(samples.map((sample) => [sample.name, sample] as const))("%s", (_,
     expect(warnings).toEqual([]);
     expect(svg).not.toMatch(/NaN|Infinity|undefined|null/);
     for (const [kind, count] of Object.entries(marks)) expect([kind, marksIn(svg, kind)]).toEqual([kind, count]);
+  });
+
+  test("follows the schema of the standard", () => {
+    expect(followsSchema(chart()) ? [] : followsSchema.errors).toEqual([]);
   });
 
   test("fits the width asked for", async () => {
