@@ -9,7 +9,8 @@
  * @module
  */
 import { STANDARD_GRAVITY } from "../numeric/index.ts";
-import { frictionFactor, hazenWilliamsLoss } from "../pipe/index.ts";
+import { frictionOf } from "../pipe/friction-factor.ts";
+import { hazenWilliamsLimits, hazenWilliamsResistance, SLOPE_POWER } from "../pipe/hazen-williams.ts";
 import { InputError, type Length, type VolumeFlow } from "../units/index.ts";
 import type { CurveSource, NetworkWater, Run } from "./network-parts.ts";
 
@@ -29,7 +30,12 @@ export interface LinkLaw {
   readonly usualSlope: number;
   /** True where water passes one way only. */
   readonly oneWay: boolean;
+  /** Whether the law's source covers a flow. */
+  readonly covers: (flow: number) => boolean;
 }
+
+/** Of a law that knows no limits. */
+const always = (): boolean => true;
 
 /** Velocity that small lines are usually sized for, m/s (common practice); only a place to start from. */
 const USUAL_VELOCITY = 1;
@@ -45,17 +51,16 @@ const MOST_REYNOLDS = 1e17;
 /** The law of a run of pipe, or of anything with a power law. */
 export function runLaw(run: Run, water: NetworkWater): LinkLaw {
   const oneWay = run.valve?.kind === "check" || run.valve?.kind === "reducing";
-  if (run.law === "power") return withOneWay(powerLaw(run.resistance, run.exponent, 0, usualPowerFlow(run)), oneWay);
+  if (run.law === "power")
+    return withOneWay(powerLaw(run.resistance, run.exponent, 0, usualPowerFlow(run), always), oneWay);
   const D = run.insideDiameter;
   const area = (Math.PI / 4) * D * D;
   const minor = (run.lossCoefficient ?? 0) / (2 * STANDARD_GRAVITY * area * area);
   const usualFlow = USUAL_VELOCITY * area;
   if (run.law === "hazen-williams") {
-    // The rule is a pure power: one call gives its coefficient, the slope there its exponent.
-    const { insideDiameter, length, coefficient } = run;
-    const unit = hazenWilliamsLoss({ flow: usualFlow as VolumeFlow, insideDiameter, length, coefficient });
-    const exponent = (unit.headLossSlope * usualFlow) / unit.headLoss;
-    return withOneWay(powerLaw(unit.headLoss / usualFlow ** exponent, exponent, minor, usualFlow), oneWay);
+    const resistance = hazenWilliamsResistance(D, run.length, run.coefficient);
+    const covers = (flow: number): boolean => flow === 0 || hazenWilliamsLimits(D, flow / area).length === 0;
+    return withOneWay(powerLaw(resistance, 1 / SLOPE_POWER, minor, usualFlow, covers), oneWay);
   }
   return withOneWay(darcyLaw(D, run.length, run.roughness, water.kinematicViscosity, minor, usualFlow), oneWay);
 }
@@ -65,22 +70,30 @@ function usualPowerFlow({ resistance, exponent }: { readonly resistance: number;
   return resistance ** (-1 / exponent);
 }
 
-function powerLaw(resistance: number, exponent: number, minor: number, usualFlow: number): LinkLaw {
+function powerLaw(
+  resistance: number,
+  exponent: number,
+  minor: number,
+  usualFlow: number,
+  covers: LinkLaw["covers"],
+): LinkLaw {
   const power = exponent - 1;
-  const usualSlope = resistance * usualFlow ** power + minor * usualFlow;
+  // A third of the time of Math.pow, and off by 1e-15 of the loss at most. At rest any small flow does, as log 0 does not.
+  const raised = (speed: number): number =>
+    power === 1 ? speed : Math.exp(power * Math.log(speed || Number.MIN_VALUE));
+  const usualSlope = resistance * raised(usualFlow) + minor * usualFlow;
   const least = LEAST_SLOPE * usualSlope;
   return {
     at: (flow, into) => {
       const speed = Math.abs(flow);
-      // A third of the time of Math.pow, and off by 1e-15 of the loss at most. At rest any small flow does, as log 0 does not.
-      const raised = power === 1 ? speed : Math.exp(power * Math.log(speed || Number.MIN_VALUE));
-      const friction = resistance * raised;
+      const friction = resistance * raised(speed);
       const slope = exponent * friction + 2 * minor * speed;
       into.loss = flow * (friction + minor * speed);
       into.slope = Math.max(slope, least);
     },
     usualSlope,
     oneWay: false,
+    covers,
   };
 }
 
@@ -105,20 +118,22 @@ function darcyLaw(
       into.slope = laminar + 2 * minor * speed;
       return;
     }
-    const f = frictionFactor({ reynolds: Math.min(reynolds, MOST_REYNOLDS), relativeRoughness });
+    const f = frictionOf(Math.min(reynolds, MOST_REYNOLDS), relativeRoughness);
     const friction = perFactor * f.value * speed;
     into.loss = flow * (friction + minor * speed);
     into.slope = friction * (2 + f.slope) + 2 * minor * speed;
   };
   const usual: LinkLoss = { loss: 0, slope: 0 };
   at(usualFlow, usual);
-  return { at, usualSlope: usual.loss / usualFlow, oneWay: false };
+  const covers = (flow: number): boolean =>
+    frictionOf(Math.min(Math.max(Math.abs(flow) * reynoldsPerFlow, 1), MOST_REYNOLDS), relativeRoughness).insideRange;
+  return { at, usualSlope: usual.loss / usualFlow, oneWay: false, covers };
 }
 
 /** An outlet to the air: h = (Q/c)², and nothing is drawn in. The head it may see, m, is where the first step starts. */
 export function outletLaw(coefficient: number, usualHead: number): LinkLaw {
   // Head for flow, not flow for head: the root's endless slope at rest would stop the steps short.
-  return withOneWay(powerLaw(1 / (coefficient * coefficient), 2, 0, coefficient * Math.sqrt(usualHead)), true);
+  return withOneWay(powerLaw(1 / (coefficient * coefficient), 2, 0, coefficient * Math.sqrt(usualHead), always), true);
 }
 
 /** A source whose head falls with flow, seen as a link from the datum that loses what the curve gives. */
@@ -165,6 +180,7 @@ export function curveLaw(source: CurveSource, path: string): LinkLaw {
     },
     usualSlope,
     oneWay: true,
+    covers: always,
   };
 }
 
@@ -182,5 +198,6 @@ function withOneWay(law: LinkLaw, oneWay: boolean): LinkLaw {
     },
     usualSlope: law.usualSlope,
     oneWay: true,
+    covers: law.covers,
   };
 }

@@ -5,11 +5,10 @@
  */
 // biome-ignore-all lint/style/noNonNullAssertion: lists of one length, walked together.
 import { requireList, requireObject, STANDARD_GRAVITY } from "../numeric/index.ts";
-import { darcyWeisbachLoss, hazenWilliamsLoss } from "../pipe/index.ts";
 import { type GaugePressure, InputError, type Length, type Velocity, type VolumeFlow } from "../units/index.ts";
 import { type Balance, largestOf, type PreparedNetwork, prepareNetwork } from "./balance.ts";
 import type { LinkLoss } from "./link-laws.ts";
-import type { Network, NetworkWater, Run } from "./network-parts.ts";
+import type { Network, Run } from "./network-parts.ts";
 import type {
   JunctionResult,
   NetworkResult,
@@ -132,7 +131,7 @@ export function solvePrepared(prepared: PreparedNetwork, open: Uint8Array, sourc
     const state = balance.cutOff[i] ? "cut off" : pressure < 0 ? "negative pressure" : "under pressure";
     return { id, head: balance.head[i] as Length, pressure: pressure as GaugePressure, state };
   });
-  const runs = network.runs.map((run, l) => runResult(run, network.water, prepared, balance, l, atRest));
+  const runs = network.runs.map((run, l) => runResult(run, prepared, balance, l, atRest));
   const outlets = network.outlets.map((outlet, i): OutletResult => {
     const at = numbered.outletJunction[i]!;
     const { pressure, state: reached } = junctions[at]!;
@@ -177,8 +176,7 @@ export function solvePrepared(prepared: PreparedNetwork, open: Uint8Array, sourc
 
 function runResult(
   run: Run,
-  water: NetworkWater,
-  { ends }: PreparedNetwork,
+  { laws, ends }: PreparedNetwork,
   { flow, head, shut, holding, reducing }: Balance,
   l: number,
   atRest: number,
@@ -204,21 +202,8 @@ function runResult(
     velocity,
     headLoss: headLoss as Length,
     state,
-    insideRange: inRange(run, water, q),
+    insideRange: laws[l]!.covers(q),
   };
-}
-
-function inRange(run: Run, water: NetworkWater, q: number): boolean {
-  if (run.law === "power" || q === 0) return true;
-  const flow = Math.max(-1000, Math.min(1000, q)) as VolumeFlow;
-  // Fields one by one: spreading a run costs more than the formula does.
-  const { insideDiameter, length } = run;
-  if (run.law === "hazen-williams") {
-    return hazenWilliamsLoss({ flow, insideDiameter, length, coefficient: run.coefficient }).insideRange;
-  }
-  const { roughness } = run;
-  return darcyWeisbachLoss({ flow, insideDiameter, length, roughness, viscosity: water.kinematicViscosity })
-    .insideRange;
 }
 
 /** Flow of each source: of its link, or for a fixed head what leaves its junction. */

@@ -95,12 +95,7 @@ export function hazenWilliamsLoss(input: HazenWilliamsInput): HazenWilliamsLoss 
   const V = (4 * flow) / (Math.PI * D * D);
   const slope = (Math.abs(V) / (METRE_CONSTANT * C * (D / 4) ** RADIUS_POWER)) ** (1 / SLOPE_POWER);
   const loss = L * slope;
-  const outside: HazenWilliamsLimit[] = [];
-  if (!(D >= BORE[0] && D <= BORE[1])) outside.push("bore");
-  if (Math.abs(V) > FASTEST) outside.push("velocity");
-  if (temperature !== undefined && !(temperature >= TEMPERATURE[0] && temperature <= TEMPERATURE[1])) {
-    outside.push("temperature");
-  }
+  const outside = hazenWilliamsLimits(D, V, temperature);
   return {
     headLoss: (flow < 0 ? -loss : loss) as Length,
     headLossSlope: flow === 0 ? 0 : loss / SLOPE_POWER / Math.abs(flow),
@@ -109,4 +104,20 @@ export function hazenWilliamsLoss(input: HazenWilliamsInput): HazenWilliamsLoss 
     insideRange: outside.length === 0,
     outside,
   };
+}
+
+/** The limits of the rule that a bore, a velocity and a temperature pass. */
+export function hazenWilliamsLimits(D: number, V: number, temperature?: number): HazenWilliamsLimit[] {
+  const outside: HazenWilliamsLimit[] = [];
+  if (!(D >= BORE[0] && D <= BORE[1])) outside.push("bore");
+  if (Math.abs(V) > FASTEST) outside.push("velocity");
+  if (temperature !== undefined && !(temperature >= TEMPERATURE[0] && temperature <= TEMPERATURE[1])) {
+    outside.push("temperature");
+  }
+  return outside;
+}
+
+/** Head that a pipe loses at 1 m³/s, for h = resistance · Q^(1/0.54), without the gate. */
+export function hazenWilliamsResistance(D: number, L: number, C: number): number {
+  return L * ((Math.PI / 4) * D * D * METRE_CONSTANT * C * (D / 4) ** RADIUS_POWER) ** (-1 / SLOPE_POWER);
 }
