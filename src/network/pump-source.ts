@@ -89,7 +89,8 @@ export function pumpSource(input: PumpSourceInput): CurveSource {
 /** Head lost in the valve wide open. */
 function wideOpenLoss({ valve, density }: RegulatedAt, flow: number): number {
   const { openLoss = 0, openLossFlow = 0 } = valve;
-  return openLoss > 0 ? (openLoss / (density * STANDARD_GRAVITY)) * (flow / openLossFlow) ** 2 : 0;
+  const share = flow / openLossFlow;
+  return openLoss > 0 ? (openLoss / (density * STANDARD_GRAVITY)) * share * share : 0;
 }
 
 /** Grade line that the valve holds at a flow: the set pressure, less the droop up to that flow. */

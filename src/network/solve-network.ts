@@ -195,7 +195,9 @@ function runResult(
             : "at rest";
   const carries = !shut[l] || reducing[l];
   const headLoss = carries ? head[ends[2 * l]!]! - head[ends[2 * l + 1]!]! : 0;
-  const velocity = run.law === "power" ? null : ((q / ((Math.PI / 4) * run.insideDiameter ** 2)) as Velocity);
+  // D · D, not D ** 2: a power need not be the same to the last bit in every engine.
+  const velocity =
+    run.law === "power" ? null : ((q / ((Math.PI / 4) * run.insideDiameter * run.insideDiameter)) as Velocity);
   return {
     id: run.id,
     flow: q as VolumeFlow,

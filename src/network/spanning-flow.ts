@@ -91,8 +91,11 @@ function easiestTree(
     return root;
   };
   const buckets = new Map<number, number[]>();
+  const view = new DataView(new ArrayBuffer(8));
   for (const l of links) {
-    const key = Math.floor(Math.log2(slopeOf(l)));
+    // The exponent of the double, as it is stored: a logarithm may round differently in another engine.
+    view.setFloat64(0, slopeOf(l));
+    const key = view.getUint16(0) >> 4;
     const bucket = buckets.get(key);
     if (bucket === undefined) buckets.set(key, [l]);
     else bucket.push(l);
