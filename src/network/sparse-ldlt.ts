@@ -96,7 +96,7 @@ export function sparseSystem(n: number, ends: Int32Array): SparseSystem {
       const width = k + end - start;
       const p = panelAt[s]!;
       if (k === 1) {
-        // By far the most panels have one column: without this, small networks take a quarter longer.
+        // By far the most panels have one column; apart, they take a seventh off the linear solution of a small network.
         eliminate(b, p, f, 0, 1, start, end);
         const v = V[f]!;
         const below = p + 1 - start;
