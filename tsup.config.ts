@@ -27,10 +27,8 @@ export default defineConfig({
   external: [/^node:/],
   removeNodeProtocol: false,
   dts: {
-    entry: {
-      index: "src/index.ts",
-      ...Object.fromEntries(modules.map((key) => [`${key.slice(2)}/index`, `src/${key.slice(2)}/index.ts`])),
-    },
+    // The root's are written by .ci/root-types.mjs.
+    entry: Object.fromEntries(modules.map((key) => [`${key.slice(2)}/index`, `src/${key.slice(2)}/index.ts`])),
     compilerOptions: { ignoreDeprecations: "6.0" },
   },
   sourcemap: true,
