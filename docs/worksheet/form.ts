@@ -109,7 +109,7 @@ export function makeForm(root: HTMLElement, changed: () => void): Form {
     const add = h(
       "button",
       { type: "button", class: "add", "aria-describedby": note.id, onclick: () => addRow() },
-      `Add a ${list.row.toLowerCase()}`,
+      `Add ${list.row.toLowerCase()}`,
     );
     const drawRows = (): void => {
       for (const key of fields.keys()) if (key.startsWith(`${path}[`)) fields.delete(key);

@@ -20,7 +20,8 @@ export interface Sheet {
   notes: string;
 }
 
-const KEY = "risingmain worksheet";
+/** The name it is kept under in the browser's store. */
+export const KEPT_AS = "risingmain worksheet";
 
 /** A sheet with nothing answered. */
 export function freshSheet(): Sheet {
@@ -30,7 +31,7 @@ export function freshSheet(): Sheet {
 /** The sheet kept on this device; a fresh one where there is none, or none that can be read. */
 export function keptSheet(): Sheet {
   try {
-    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? "null");
+    const kept: unknown = JSON.parse(localStorage.getItem(KEPT_AS) ?? "null");
     if (!isObject(kept) || !isObject(kept["document"]) || misshapen(kept["document"], SECTIONS) !== null)
       return freshSheet();
     const text = (value: Json | undefined): string => (typeof value === "string" ? value : "");
@@ -51,7 +52,7 @@ export function keptSheet(): Sheet {
 /** Keeps the sheet; false where the browser keeps nothing. */
 export function keep(sheet: Sheet): boolean {
   try {
-    localStorage.setItem(KEY, JSON.stringify(sheet));
+    localStorage.setItem(KEPT_AS, JSON.stringify(sheet));
     return true;
   } catch {
     return false;

@@ -21,7 +21,7 @@ import { chartsFor, chartsForPaper } from "./chart-place.ts";
 import { askedOf, isObject, type Json, type JsonObject, type KeptPart, misshapen } from "./document.ts";
 import { byId, h, place, say } from "./dom.ts";
 import { type Fault, makeForm } from "./form.ts";
-import { fileName, freshSheet, keep, keptSheet, type Sheet, saveFile } from "./keep.ts";
+import { fileName, freshSheet, KEPT_AS, keep, keptSheet, type Sheet, saveFile } from "./keep.ts";
 import { textOf } from "./quantities.ts";
 import { SECTIONS } from "./questions.ts";
 import { drawSheet, judge } from "./readings.ts";
@@ -111,12 +111,12 @@ function showPlan(made: Plan): void {
   document.body.style.setProperty("--print-size", `${printSize(commissioning.length)}pt`);
   const [answer] = of("answer");
   const grave = made.findings.find(({ severity }) => severity !== "good")?.severity ?? "good";
-  verdict(`${answer?.lead?.strong ?? ""} ${answer?.lead?.text ?? ""}`.trim(), grave);
+  verdict(answer?.lead?.strong ?? "", grave);
 }
 
 /** Height of a page of either usual paper within its margins, points; what stands around the readings; a reading. */
 const PAGE = 700;
-const AROUND = 46;
+const AROUND = 42;
 const ROW = 2;
 /** Type that is read without a lens, and the largest that looks like a form, points. */
 const SMALLEST_TYPE = 5.5;
@@ -293,6 +293,10 @@ followSite();
 form.draw(sheet.document);
 recompute();
 void keepPage();
+window.addEventListener("storage", ({ key }) => {
+  if (key === KEPT_AS)
+    tell("The sheet was changed in another window. Load this page again to see it; typing here replaces it.");
+});
 matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => {
   if (plan !== null) chartsFor(plan, reportUnits());
 });

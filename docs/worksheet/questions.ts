@@ -199,7 +199,7 @@ export const SECTIONS: readonly Group[] = [
   ]),
 
   group("Site", [
-    quantity("site.elevation", "Height of the ground at the well above the sea", "length", "1,150 ft"),
+    quantity("site.elevation", "Height of the ground at the well above the sea; a map will do", "length", "1,150 ft"),
     {
       ask: "list",
       key: "places",
@@ -462,7 +462,12 @@ export const SECTIONS: readonly Group[] = [
   ]),
 
   group("Weather and water", [
-    quantity("site.waterTemperature", "Temperature of the water", "temperature", "50 °F"),
+    quantity(
+      "site.waterTemperature",
+      "Temperature of the water; that of the ground, where nobody measured it",
+      "temperature",
+      "50 F",
+    ),
     folded("Disinfection after the work", [
       quantity("disinfection.target", "Chlorine wanted in the standing water", "concentration", "100 mg/L", {
         left: "100 mg/L",

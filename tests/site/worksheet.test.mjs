@@ -4,6 +4,7 @@
  */
 import { strict as assert } from "node:assert";
 import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
@@ -425,6 +426,7 @@ test("opened once, it opens without a network", async (t) => {
   assert.equal(await charts(page), 6);
   await type(page, "name", "Offline Creek");
   assert.match(await textOf(page, "#answer"), /Offline Creek/);
+  assert.deepEqual(errors, [], "asked for without a network");
   // And the rest of the site is out of reach: the network was off indeed.
   assert.equal(
     await page.evaluate(() =>
@@ -590,7 +592,12 @@ test("the same sources build the same bytes", () => {
   const built = () =>
     readdirSync(SITE)
       .filter((file) => file.startsWith("worksheet"))
-      .map((file) => readFileSync(join(SITE, file), "utf8"));
+      .map((file) => [
+        file,
+        createHash("sha256")
+          .update(readFileSync(join(SITE, file)))
+          .digest("hex"),
+      ]);
   const first = built();
   execFileSync("node", ["docs/worksheet/build.mjs"]);
   assert.deepEqual(built(), first);
