@@ -65,11 +65,16 @@ export function airLoss(input: AirLossInput): AirLoss {
   const { volume, precharge, atmosphere, polytropicExponent: n = 1, before, after, drawn } = input;
   requireWithin("before", before, 0, 1e8, "Pa gauge");
   requireWithin("after", after, 0, 1e8, "Pa gauge");
-  if (!(after < before)) throw new InputError("after", after, `a gauge pressure below the ${before} Pa before`);
   requireWithin("drawn", drawn, 1e-12, 1e4, "m³");
   // Air of unit charge expands by this share of the tank from one reading to the other.
   const expansion = (after + atmosphere) ** (-1 / n) - (before + atmosphere) ** (-1 / n);
-  if (!(expansion > 0)) throw new InputError("after", after, "a pressure that can be told from the one before");
+  if (!(expansion > 0)) {
+    throw new InputError(
+      "after",
+      after,
+      `a gauge pressure below the ${before} Pa before, by enough to be told from it`,
+    );
+  }
   const wanted = (precharge + atmosphere) ** (1 / n);
   const found = drawn / volume / expansion;
   const equivalent = found ** n - atmosphere;

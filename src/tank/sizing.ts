@@ -192,8 +192,8 @@ function sized(input: TankSizeInput, usableFor: (flow: number) => number): TankS
   const { precharge = recommendedPrecharge(cutIn) } = input;
   const unit = { volume: 1 as Volume, precharge, atmosphere, polytropicExponent };
   requireAirCharge(unit);
-  const { acceptance, precharge: state } = tankDrawdown({ ...unit, cutIn, cutOut });
-  if (state === "no water enters" || !(acceptance > 0)) return { state: "no water enters", precharge };
+  const { acceptance } = tankDrawdown({ ...unit, cutIn, cutOut });
+  if (!(acceptance > 0)) return { state: "no water enters", precharge };
   const usable = usableFor(pumpFlow);
   return { state: "sized", volume: (usable / acceptance) as Volume, usable: usable as Volume, acceptance, precharge };
 }

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import type { AbsolutePressure, Density, GaugePressure, Length, Volume } from "risingmain/units";
 import { expect, test } from "vitest";
+import { requireAirCharge } from "../../src/tank/air-charge.ts";
 import { bankCompliance, bankPressure, bankWater, compileBank, lowestOpening } from "../../src/tank/bank.ts";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -89,4 +90,11 @@ test("no water stands at the first opening, more than there is room for at the h
 test("at a highest pressure below the first opening there is no water", () => {
   const one = { volume: 1, precharge: 3e5, elevation: 0 };
   for (const list of [[one], [one, one]]) expect(bankPressure(compiled(list, 1), 0.2, 1e5)).toBe(3e5);
+});
+
+test("a bank or a charge within something larger is named by its place there", () => {
+  expect(() => compileBank(undefined as never, "job.bank")).toThrow(/^job\.bank:/);
+  expect(() => compileBank({ tanks: [] } as never, "job.bank")).toThrow(/^job\.bank\.density:/);
+  expect(() => requireAirCharge(undefined as never, "tanks[0].")).toThrow(/^tanks\[0\]:/);
+  expect(() => requireAirCharge({} as never, "tanks[0].")).toThrow(/^tanks\[0\]\.volume:/);
 });
