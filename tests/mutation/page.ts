@@ -34,7 +34,7 @@ export function judgedRows(): readonly (readonly string[])[] {
   return judgements().flatMap((judgement) => {
     const { file, equivalent, why } = judgement;
     const count = living(judgement, survivors);
-    return count === 0 ? [] : [[file, String(count), equivalent ? "equivalent" : "test missing", why]];
+    return count === 0 ? [] : [[file, String(count), equivalent ? "equivalent" : "can be told", why]];
   });
 }
 

@@ -23,7 +23,7 @@ export interface MutationResult {
 export interface Judgement {
   readonly file: string;
   readonly changes: readonly string[];
-  /** Equivalent: no input can tell. Otherwise it is a test that is still missing. */
+  /** No input can tell. Otherwise a test is missing, or only time tells. */
   readonly equivalent: boolean;
   readonly why: string;
 }
