@@ -88,6 +88,19 @@ const sizes = [
 ];
 const solution = network.solveNetwork(layout as never);
 
+const sizing = {
+  network: layout,
+  choices: [
+    { run: "a", sizes },
+    { run: "b", sizes },
+  ],
+  scenarios: [{ name: "u", open: ["x", "y"] }],
+  leastPressure: 1e4,
+  greatestVelocity: 3,
+};
+const programme = selection.partWayProgramme(sizing as never);
+if (programme.state !== "to be solved") throw new Error(programme.state);
+
 /** A good argument list for every function that the two modules export. */
 const good: Readonly<Record<string, readonly unknown[]>> = {
   solveNetwork: [{ ...rich, open: ["x", "z"] }],
@@ -115,16 +128,17 @@ const good: Readonly<Record<string, readonly unknown[]>> = {
       regulated: { valve: { setPressure: 3e5, minimumFlow: 6e-5 }, elevation: 0, density: 1000 },
     },
   ],
-  leastCostSizes: [
+  leastCostSizes: [sizing],
+  partWayProgramme: [{ ...sizing, pieceLength: 6 }],
+  programmeText: [programme],
+  partWaySizes: [
     {
-      network: layout,
-      choices: [
-        { run: "a", sizes },
-        { run: "b", sizes },
-      ],
-      scenarios: [{ name: "u", open: ["x", "y"] }],
-      leastPressure: 1e4,
-      greatestVelocity: 3,
+      ...sizing,
+      // Every run in its larger size: it serves, and no solver said so.
+      answer: {
+        values: programme.variables.map(({ size }) => (size === "l" ? 1 : 0)),
+        duals: programme.rows.map(() => 1),
+      },
     },
   ],
   choosePump: [
