@@ -93,7 +93,8 @@ function findUnit<Q extends number>(units: readonly UnitText<Q>[], word: string)
 function canonical(word: string): string {
   return word
     .normalize("NFKC")
-    .replace(/[\s.·^]|deg(?=[CF]$)|°/g, "")
+    .replace(/[\s.·^°]/g, "")
+    .replace(/deg(?=[CF]$)/, "")
     .replace(/[’′]/g, "'")
     .replace(/[”″]|''/g, '"')
     .replace(/^U\.?S\.?(?=[a-z])/, "US");

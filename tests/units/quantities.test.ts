@@ -82,6 +82,17 @@ describe("factors are exact from the definitions", () => {
     expect((exports[maker] as unknown as (value: number) => number)(value)).toBe(si);
   });
 
+  // Common practice, no source: how the units are said and typed on site.
+  test.each([
+    [units.parseVolume("44 gals"), units.usGallons(44)],
+    [units.parseFlow("12 gallons a minute"), units.gpm(12)],
+    [units.parseFlow("12 gallons per minute"), units.gpm(12)],
+    [units.parseTemperature("50 deg F"), units.fahrenheit(50)],
+    [units.parseTemperature("50 deg. C"), units.celsius(50)],
+  ])("units as they are said: %s", (read, meant) => {
+    expect(read).toBe(meant);
+  });
+
   test("US and Imperial gallons are told apart", () => {
     expect(units.parseVolume("1 gal")).toBe(units.usGallons(1));
     expect(units.parseVolume("1 imp gal")).toBe(units.imperialGallons(1));

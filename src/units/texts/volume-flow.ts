@@ -45,7 +45,12 @@ export const volumeFlowUnits: readonly UnitText<VolumeFlow>[] = [
   { symbol: "L/h", words: ["L/h", "l/h"], make: litresPerHour, read: inLitresPerHour },
   { symbol: "m³/h", words: ["m³/h", "m^3/h"], make: cubicMetresPerHour, read: inCubicMetresPerHour },
   { symbol: "m³/d", words: ["m³/d", "m^3/d", "m³/day"], make: cubicMetresPerDay, read: inCubicMetresPerDay },
-  { symbol: "gpm", words: ["gpm", "gal/min", "USgpm", "USgal/min"], make: gpm, read: inGpm },
+  {
+    symbol: "gpm",
+    words: ["gpm", "gal/min", "gallons/min", "gallonsperminute", "gallonsaminute", "USgpm", "USgal/min"],
+    make: gpm,
+    read: inGpm,
+  },
   { symbol: "imp gpm", words: ["impgpm", "impgal/min"], make: imperialGpm, read: inImperialGpm },
   { symbol: "gph", words: ["gph", "gal/h", "gal/hr", "USgph"], make: usGallonsPerHour, read: inUsGallonsPerHour },
   { symbol: "gpd", words: ["gpd", "gal/d", "gal/day", "USgpd"], make: usGallonsPerDay, read: inUsGallonsPerDay },

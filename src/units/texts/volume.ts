@@ -51,7 +51,7 @@ export const volumeUnits: readonly UnitText<Volume>[] = [
   },
   {
     symbol: "gal",
-    words: ["gal", "gallon", "gallons", "USgal", "USgallon", "USgallons"],
+    words: ["gal", "gals", "gallon", "gallons", "USgal", "USgallon", "USgallons"],
     make: usGallons,
     read: inUsGallons,
   },
