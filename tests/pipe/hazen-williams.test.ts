@@ -12,6 +12,7 @@ import {
 import { celsius, type Duration, feet, gpm, inches, type Length, type VolumeFlow } from "risingmain/units";
 import { waterKinematicViscosity } from "risingmain/water";
 import { describe, expect, test } from "vitest";
+import { hazenWilliamsResistance } from "../../src/pipe/hazen-williams.ts";
 
 const logarithmic = (from: number, to: number) =>
   fc.double({ min: Math.log(from), max: Math.log(to), noNaN: true }).map((x) => Math.exp(x));
@@ -62,6 +63,15 @@ test("flow, diameter and C undo the loss to 1e-12", () => {
       expect(off(hazenWilliamsDiameter({ ...p, headLoss }), p.insideDiameter)).toBeLessThan(1e-12);
       expect(off(coefficientForHeadLoss({ ...p, headLoss }), p.coefficient)).toBeLessThan(1e-12);
       expect(hazenWilliamsFlow({ ...p, headLoss: -headLoss as Length })).toBe(-hazenWilliamsFlow({ ...p, headLoss }));
+    }),
+  );
+});
+
+test("its resistance times the flow to the power 1/0.54 is the loss", () => {
+  fc.assert(
+    fc.property(pipes, (p) => {
+      const resistance = hazenWilliamsResistance(p.insideDiameter, p.length, p.coefficient);
+      expect(off(resistance * p.flow ** (1 / 0.54), hazenWilliamsLoss(p).headLoss)).toBeLessThan(1e-13);
     }),
   );
 });
