@@ -5,7 +5,16 @@ import { readFileSync } from "node:fs";
 import { test } from "node:test";
 
 /** Licences that ask for no more than the notice to be kept. */
-const FREE = new Set(["MIT", "ISC", "0BSD", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0", "BlueOak-1.0.0", "Unlicense"]);
+const FREE = new Set([
+  "MIT",
+  "ISC",
+  "0BSD",
+  "BSD-2-Clause",
+  "BSD-3-Clause",
+  "Apache-2.0",
+  "BlueOak-1.0.0",
+  "Unlicense",
+]);
 /** Licences that reach the work they are used in. */
 const REACHING = /\b(?:A|L)?GPL|CPAL|SSPL|EUPL|OSL/;
 
