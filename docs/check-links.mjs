@@ -1,6 +1,7 @@
 // @ts-check
 /**
- * Every local link and asset of the built site exists, anchors included; no page asks another host for anything.
+ * Every local link and asset of the built site exists, anchors included; no page asks another host for anything; every
+ * published basis of a name leads to its record.
  */
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
@@ -20,8 +21,15 @@ const anchors = new Map(
 
 const faults = [];
 let links = 0;
+let bases = 0;
 for (const page of pages) {
   const html = readFileSync(join(SITE, page), "utf8");
+  for (const [, block = ""] of html.matchAll(/<div class="tsd-tag-source">([\s\S]*?)<\/div>/g))
+    for (const [, basis = ""] of block.matchAll(/<p>([\s\S]*?)<\/p>/g)) {
+      if (/^(?:derived|common practice)/.test(basis)) continue;
+      bases++;
+      if (!/^<a href="[^"]*documents\/Sources\.html#/.test(basis)) faults.push(`${page}: no link from "${basis}"`);
+    }
   for (const [, kind = "", rawTarget = ""] of html.matchAll(/\s(href|src)="([^"]*)"/g)) {
     const target = rawTarget.replaceAll("&amp;", "&");
     if (/^(data:|mailto:|#$)/.test(target)) continue;
@@ -40,5 +48,5 @@ for (const page of pages) {
   }
 }
 for (const fault of faults) console.error(fault);
-console.log(`${pages.length} pages, ${links} local links, ${faults.length} faults`);
-if (faults.length > 0 || pages.length === 0) process.exitCode = 1;
+console.log(`${pages.length} pages, ${links} local links, ${bases} published bases, ${faults.length} faults`);
+if (faults.length > 0 || pages.length === 0 || bases === 0) process.exitCode = 1;

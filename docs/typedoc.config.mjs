@@ -2,6 +2,7 @@
 import { readFileSync } from "node:fs";
 import markdownItKatex from "@vscode/markdown-it-katex";
 import katex from "katex";
+import { globSync } from "tinyglobby";
 
 /** Equations that do not parse must fail the build; the Markdown plugin would print them in red and go on. */
 let badEquations = 0;
@@ -21,6 +22,14 @@ process.on("exit", () => {
   if (badEquations > 0) process.exitCode = 1;
 });
 
+/** The guides in the order of the job, and what a programmer asks after them. A guide not named here stands at the end. */
+const ORDER = [
+  ...["start", "demand", "well", "head", "friction", "pipe-sizes", "fittings", "choosing", "network", "pump"],
+  ...["running-system", "tank", "controls", "surge", "conductor", "motor", "generator", "freeze", "disinfection"],
+  ...["field-tests", "record", "diagnosis", "water", "charts", "sweeps", "embedding", "citing"],
+].map((name) => `guides/${name}.md`);
+const guides = globSync("guides/*.md", { cwd: "docs" }).sort();
+
 const { exports } = JSON.parse(readFileSync("package.json", "utf8"));
 const modules = Object.keys(exports).filter((key) => key.startsWith("./") && !key.endsWith(".json"));
 
@@ -31,8 +40,20 @@ export default {
   tsconfig: "../tsconfig.json",
   out: "site",
   readme: "../README.md",
-  projectDocuments: ["guides/start.md", "guides/*.md", "examples/*.md", "verification.md", "runtimes.md"],
+  projectDocuments: [
+    ...ORDER,
+    ...guides.filter((guide) => !ORDER.includes(guide)),
+    "examples/*.md",
+    "verification.md",
+    "runtimes.md",
+    "pages/made/*.md",
+  ],
   customCss: "assets/site.css",
+  favicon: "assets/icon.svg",
+  // The menu is a plain list of guides and modules: what a module holds stands on its own page.
+  navigationLeaves: modules.map((key) => key.slice(2)),
+  visibilityFilters: {},
+  hideGenerator: true,
   navigationLinks: { Worksheet: "site:worksheet.html" },
   plugin: ["./typedoc-plugin.mjs"],
   excludeInternal: true,
