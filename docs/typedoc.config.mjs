@@ -26,7 +26,7 @@ process.on("exit", () => {
 const ORDER = [
   ...["start", "demand", "well", "head", "friction", "pipe-sizes", "fittings", "choosing", "network", "pump"],
   ...["running-system", "tank", "controls", "surge", "conductor", "motor", "generator", "freeze", "disinfection"],
-  ...["field-tests", "record", "diagnosis", "water", "charts", "sweeps", "embedding", "citing"],
+  ...["field-tests", "record", "diagnosis", "water", "charts", "notebooks", "sweeps", "embedding", "citing"],
 ].map((name) => `guides/${name}.md`);
 const guides = globSync("guides/*.md", { cwd: "docs" }).sort();
 

@@ -125,9 +125,11 @@ test("what is searched for is found and followed, by key alone", async (t) => {
     await page.waitForSelector("#tsd-search[open]");
     await page.type("#tsd-search-input", query);
     await page.waitForFunction(
-      (sought) => document.querySelector('#tsd-search-results [role="option"]')?.textContent?.includes(sought),
+      (sought) =>
+        document.querySelector('#tsd-search-results [role="option"]')?.textContent?.toLowerCase().includes(sought) ===
+        true,
       {},
-      query,
+      query.toLowerCase(),
     );
     await page.keyboard.press("ArrowDown");
     await Promise.all([page.waitForNavigation(), page.keyboard.press("Enter")]);
