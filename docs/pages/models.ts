@@ -7,7 +7,7 @@ import { meaningOf, sourceFiles } from "./source-files.ts";
 /** What every module stands on; said once. */
 const GROUND = ["units", "sources", "numeric"];
 /** Names on one line of the diagram, so that a phone shows it whole. */
-const ON_A_LINE = 4;
+const ON_A_LINE = 3;
 
 /** The modules each module takes results, shapes or functions from, but for those every module stands on. */
 export function feedsOfTheLibrary(): ReadonlyMap<string, readonly string[]> {
