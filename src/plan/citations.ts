@@ -29,7 +29,6 @@ const ALWAYS: readonly string[] = ["iapws-sr6-08", "colebrook-1939", "iso-9906"]
  *
  * const plan = planSystem(readJob(sampleJob));
  * citationsOf(plan).some(({ id }) => id === "colebrook-1939"); // => true
- * plan.findings.flatMap((finding) => citationsOf(finding).map(({ id }) => id)).length > 0; // => true
  * ```
  */
 export function citationsOf(cited: Plan | Finding): readonly Source[] {
