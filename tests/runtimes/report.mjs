@@ -112,7 +112,7 @@ ${table(
 
 Allowed: ${MOST_ULPS} units in the last place (ulp), that is at most ${(MOST_ULPS * 2 ** -52).toExponential(1)} of the value. More only here:
 
-${ALLOWED.map(({ why }) => `- \`system\`, a day simulated: ${why}.`).join("\n")}
+${ALLOWED.map(({ what, why }) => `- ${what}: ${why}.`).join("\n")}
 
 ## The engines' own functions
 
