@@ -1,32 +1,13 @@
 // @ts-check
 // What one import costs an app beside the same code in a file of its own: each public name bundled alone from the package's
 // module and straight from the file that holds it. Needs the build.
-import { readdirSync, readFileSync } from "node:fs";
+import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
-import { gzipSync } from "node:zlib";
-import { build } from "esbuild";
-
-/** @param {string} code */
-async function bytesOf(code) {
-  const { outputFiles } = await build({
-    stdin: { contents: code, resolveDir: process.cwd(), loader: "js" },
-    bundle: true,
-    minify: true,
-    format: "esm",
-    write: false,
-    external: ["valibot"],
-    logLevel: "silent",
-  });
-  return gzipSync(/** @type {{ contents: Uint8Array }} */ (outputFiles[0]).contents, { level: 9 }).length;
-}
-
-const modules = readdirSync("dist", { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && !["bin", "numeric"].includes(entry.name))
-  .map((entry) => entry.name);
+import { bytesOf, MODULES } from "./bytes-of.mjs";
 
 /** @type {{ name: string, through: number, alone: number }[]} */
 const costs = [];
-for (const module of modules) {
+for (const module of MODULES) {
   const index = readFileSync(`dist/${module}/index.js`, "utf8");
   const names = Object.keys(await import(pathToFileURL(`dist/${module}/index.js`).href));
   /** @type {Map<string, string>} */
@@ -48,7 +29,7 @@ console.log(`${costs.length} names; the dearest beside a file of its own:`);
 for (const { name, through, alone } of costs.slice(0, 5))
   console.log(`  ${name}: ${through} B, ${alone} B alone, ${(through / alone).toFixed(3)}`);
 console.log(`over 1.15: ${costs.filter(({ through, alone }) => through / alone > 1.15).length}`);
-for (const module of modules)
+for (const module of MODULES)
   console.log(
     `all of ${module}: ${await bytesOf(`import * as m from "./dist/${module}/index.js"; globalThis.x = m;`)} B`,
   );

@@ -3,7 +3,6 @@
  *
  * @module
  */
-
 import type { Caution } from "../sources/index.ts";
 import type { RunningSystem } from "../system/index.ts";
 import type { VolumeFlow } from "../units/index.ts";

@@ -99,6 +99,10 @@ export function citeAsText(source: Source): string {
  */
 export function citeAsBibtex(source: Source): string {
   requireSource(source);
+  return bibtexEntry(source);
+}
+
+function bibtexEntry(source: Source): string {
   const { type, author, title, page, volume, edition, publisher, DOI, URL, note } = source;
   const within = source["container-title"];
   const fields: readonly (readonly [string, string | undefined])[] = [
@@ -139,7 +143,7 @@ export function citeAsBibtex(source: Source): string {
  */
 export function asBibtex(sources: readonly Source[]): string {
   requireSources(sources);
-  return sources.map((source) => `${citeAsBibtex(source)}\n`).join("\n");
+  return sources.map((source) => `${bibtexEntry(source)}\n`).join("\n");
 }
 
 /**

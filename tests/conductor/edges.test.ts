@@ -39,24 +39,13 @@ import {
   volts,
 } from "risingmain/units";
 import { describe, expect, test } from "vitest";
+import { refusedWith } from "../refused.ts";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const perMetre = (value: number) => value as ResistancePerLength;
 
-/** The field an InputError names and the value it was given; undefined where the call went through. */
-function refused(call: () => unknown): readonly [string, unknown] | undefined {
-  try {
-    call();
-    return undefined;
-  } catch (error) {
-    const { name, parameter, value } = error as { name: string; parameter: string; value: unknown };
-    expect(name).toBe("InputError");
-    return [parameter, value];
-  }
-}
-
 describe("sizes", () => {
-  const taken = (size: string) => refused(() => conductorResistance({ size: size as ConductorSize }));
+  const taken = (size: string) => refusedWith(() => conductorResistance({ size: size as ConductorSize }));
 
   test.each(["1 AWG", "40 AWG", "4/0 AWG", "250 kcmil", "2000 kcmil", "0.5 mm²", "1000 mm²", "2.125 mm²"])(
     "%s is one",
@@ -110,12 +99,12 @@ describe("sizes", () => {
     ...["1#2", "12 no", "1ga2", "300 AWG", "#300", "100", "249", "5/0", "0", ""].filter((text) => text !== "0"),
     "  12  AWG            ",
   ])("%s is not read", (text) => {
-    expect(refused(() => parseConductorSize(text))?.[0]).toBe("text");
+    expect(refusedWith(() => parseConductorSize(text))?.[0]).toBe("text");
   });
 
   test("what was typed is what is shown, not what was made of it", () => {
     for (const text of ["twelve", "x12", "12x", "12345"])
-      expect(refused(() => parseConductorSize(text))).toEqual(["text", text]);
+      expect(refusedWith(() => parseConductorSize(text))).toEqual(["text", text]);
   });
 
   test("usual sizes begin at the thinnest the code allows, 14 AWG in copper and 12 in aluminium", () => {
@@ -165,7 +154,7 @@ describe("the temperature of a conductor", () => {
 
   test("a table for an ambient at or over the rated temperature is refused", () => {
     const at = (ambient: number) =>
-      refused(() => conductorTemperature({ ...run, current: amperes(1), tableAmbient: celsius(ambient) }))?.[0];
+      refusedWith(() => conductorTemperature({ ...run, current: amperes(1), tableAmbient: celsius(ambient) }))?.[0];
     expect([at(75), at(80), at(74)]).toEqual(["tableAmbient", "tableAmbient", undefined]);
   });
 });
@@ -179,19 +168,19 @@ describe("resistance and temperature", () => {
     const lower = celsius(-29.6);
     // 1 − 0.02 · 49.5 = 0.01.
     expect(
-      refused(() => resistanceAtTemperature({ ...given, to: low, coefficient: coefficient(0.02) })),
+      refusedWith(() => resistanceAtTemperature({ ...given, to: low, coefficient: coefficient(0.02) })),
     ).toBeUndefined();
-    expect(refused(() => resistanceAtTemperature({ ...given, to: lower, coefficient: coefficient(0.02) }))?.[0]).toBe(
-      "to",
-    );
-    expect(refused(() => resistanceAtTemperature({ ...given, from: lower, coefficient: coefficient(0.02) }))?.[0]).toBe(
-      "from",
-    );
+    expect(
+      refusedWith(() => resistanceAtTemperature({ ...given, to: lower, coefficient: coefficient(0.02) }))?.[0],
+    ).toBe("to");
+    expect(
+      refusedWith(() => resistanceAtTemperature({ ...given, from: lower, coefficient: coefficient(0.02) }))?.[0],
+    ).toBe("from");
   });
 
   test("a coefficient too flat to tell a temperature, and temperatures beyond 0 to 2000 K, are refused", () => {
     const told = (hot: number, perKelvin = 0.004) =>
-      refused(() =>
+      refusedWith(() =>
         temperatureFromResistance({
           coldResistance: ohms(1),
           coldTemperature: celsius(20),
@@ -248,7 +237,7 @@ describe("inside the published range", () => {
     // The factors read from Table B.52.17 are those of 1 to 9 circuits.
     expect([inside(1), inside(9), inside(10)]).toEqual([true, true, false]);
     expect(
-      refused(() => iecCurrentCapacity({ size: "4 AWG", insulation: "PVC 70 °C", installation: "C", loaded: 2 })),
+      refusedWith(() => iecCurrentCapacity({ size: "4 AWG", insulation: "PVC 70 °C", installation: "C", loaded: 2 })),
     ).toEqual(["size", "4 AWG"]);
   });
 
@@ -259,7 +248,7 @@ describe("inside the published range", () => {
 
   test("wires may touch, not lie in each other", () => {
     const at = (spacing: number) =>
-      refused(() =>
+      refusedWith(() =>
         conductorReactance({ diameter: 0.002 as Length, spacing: spacing as Length, frequency: 60 as Frequency }),
       )?.[0];
     expect([at(0.002), at(0.0019)]).toEqual([undefined, "spacing"]);
@@ -278,7 +267,7 @@ describe("ampacity", () => {
     });
     expect(conductorAmpacity({ ...given, material: "aluminium", table: [row] as never }).tabulated).toBe(30);
     const spoilt = [{ ...row, copper: [30, 35, -1] }];
-    expect(refused(() => conductorAmpacity({ ...given, table: spoilt as never }))?.[0]).toBe("table[0].copper[2]");
+    expect(refusedWith(() => conductorAmpacity({ ...given, table: spoilt as never }))?.[0]).toBe("table[0].copper[2]");
   });
 
   test("a band of ambient ends at its whole degree", () => {
@@ -308,8 +297,8 @@ describe("ampacity", () => {
     const of = (size: ConductorSize, metal: "copper" | "aluminium") => smallConductorLimit(size, metal);
     expect([of("14 AWG", "copper"), of("12 AWG", "aluminium"), of("10 AWG", "aluminium")]).toEqual([15, 15, 25]);
     expect([of("8 AWG", "copper"), of("250 kcmil", "copper"), of("4 mm²", "copper")]).toEqual([null, null, null]);
-    expect(refused(() => of("16 AWG", "copper"))?.[0]).toBe("size");
-    expect(refused(() => of("14 AWG", "aluminium"))?.[0]).toBe("size");
+    expect(refusedWith(() => of("16 AWG", "copper"))?.[0]).toBe("size");
+    expect(refusedWith(() => of("14 AWG", "aluminium"))?.[0]).toBe("size");
   });
 
   test("grounding conductors enlarged with the circuit (NEC 250.122(B))", () => {
@@ -322,8 +311,8 @@ describe("ampacity", () => {
     expect(ground(6000, "500 kcmil", "1000 kcmil")).toBe("1000 kcmil");
     // Unchanged conductors leave the table's own.
     expect(ground(6000, "1000 kcmil", "1000 kcmil")).toBe("800 kcmil");
-    expect(refused(() => ground(60, "4 mm²", "6 mm²"))?.[0]).toBe("enlarged.from");
-    expect(refused(() => ground(60, "6 AWG", "8 AWG"))?.[0]).toBe("enlarged.to");
+    expect(refusedWith(() => ground(60, "4 mm²", "6 mm²"))?.[0]).toBe("enlarged.from");
+    expect(refusedWith(() => ground(60, "6 AWG", "8 AWG"))?.[0]).toBe("enlarged.to");
   });
 });
 
@@ -444,9 +433,9 @@ describe("circuits", () => {
       [0.999, undefined],
     ]) {
       const dropLimit = limit as Ratio;
-      expect(refused(() => longestLength({ ...load, conductor: half, dropLimit }))?.[0]).toBe(field);
-      expect(refused(() => smallestConductor({ ...load, choices, length: metres(1), dropLimit }))?.[0]).toBe(field);
-      expect(refused(() => leastMetal({ ...load, runs: [run, run], dropLimit }))?.[0]).toBe(field);
+      expect(refusedWith(() => longestLength({ ...load, conductor: half, dropLimit }))?.[0]).toBe(field);
+      expect(refusedWith(() => smallestConductor({ ...load, choices, length: metres(1), dropLimit }))?.[0]).toBe(field);
+      expect(refusedWith(() => leastMetal({ ...load, runs: [run, run], dropLimit }))?.[0]).toBe(field);
     }
   });
 
@@ -459,7 +448,7 @@ describe("circuits", () => {
       "limit already exceeded",
     );
     expect(
-      refused(() =>
+      refusedWith(() =>
         longestLength({ ...load, nominalVoltage: volts(250), conductor: half, dropLimit: ratio(0.5) }),
       )?.[0],
     ).toBe("dropLimit");
@@ -526,16 +515,16 @@ describe("circuits", () => {
       }).governedBy;
     expect([state(0.66), state(0.67)]).toEqual(["thinnest on offer", "starting voltage"]);
     expect([state(0.5, 4), state(0.51, 4)]).toEqual(["thinnest on offer", "starting voltage"]);
-    expect(refused(() => smallestConductor({ ...job, start: { ...start, leastVoltage: ratio(0.05) } }))?.[0]).toBe(
+    expect(refusedWith(() => smallestConductor({ ...job, start: { ...start, leastVoltage: ratio(0.05) } }))?.[0]).toBe(
       "start.leastVoltage",
     );
     const direct = { ...job, system: "direct current" as const };
-    expect(refused(() => smallestConductor({ ...direct, start }))?.[0]).toBe("start");
+    expect(refusedWith(() => smallestConductor({ ...direct, start }))?.[0]).toBe("start");
   });
 
   test("each size on offer is looked at, and none may be thinner than the one before", () => {
     const offered = (...choices: unknown[]) =>
-      refused(() =>
+      refusedWith(() =>
         smallestConductor({ ...load, length: metres(1), dropLimit: ratio(0.5), choices: choices as ConductorChoice[] }),
       )?.[0];
     const good = choice("one", 1e-3);
@@ -604,7 +593,7 @@ describe("circuits", () => {
         segments: [segment],
         loads: [{ current: amperes(current), powerFactor: ratio(powerFactor) }],
       });
-    expect(refused(() => run(1, 0.9))?.[0]).toBe("loads[0].powerFactor");
+    expect(refusedWith(() => run(1, 0.9))?.[0]).toBe("loads[0].powerFactor");
     expect(run(10, 1)).toMatchObject({ state: "carried" });
     // 2 · 100 m · 0.01 Ω/m · 64 A takes all of the 128 V.
     expect(run(64, 1)).toMatchObject({ state: "collapsed", needed: 128, available: 128 });

@@ -2,29 +2,7 @@
 /**
  * What one import costs an app: each named export bundled alone from the built package, minified and gzipped.
  */
-import { readdirSync } from "node:fs";
-import { gzipSync } from "node:zlib";
-import { build } from "esbuild";
-
-/** The modules of the built package. */
-const MODULES = readdirSync("dist", { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
-  .map((entry) => entry.name);
-
-/** @param {string} code @returns {Promise<number>} bytes, minified and gzipped */
-async function bytesOf(code) {
-  const { outputFiles } = await build({
-    stdin: { contents: code, resolveDir: process.cwd(), loader: "js" },
-    bundle: true,
-    minify: true,
-    format: "esm",
-    write: false,
-    // The built files stand in for the installed package.
-    alias: Object.fromEntries(MODULES.map((name) => [`risingmain/${name}`, `./dist/${name}/index.js`])),
-    logLevel: "silent",
-  });
-  return gzipSync(/** @type {{ contents: Uint8Array }} */ (outputFiles[0]).contents, { level: 9 }).length;
-}
+import { bytesOf } from "../../bench/bytes-of.mjs";
 
 /** An app that imports nothing: what gzip and the bundle's own frame weigh is no cost of the library. */
 const EMPTY_APP = "globalThis.x = 0;";

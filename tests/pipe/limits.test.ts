@@ -35,17 +35,7 @@ import {
   type VolumeFlow,
 } from "risingmain/units";
 import { describe, expect, test } from "vitest";
-
-/** The field an InputError names; undefined where the call went through. */
-function refused(call: () => unknown): string | undefined {
-  try {
-    call();
-    return undefined;
-  } catch (error) {
-    expect((error as Error).name).toBe("InputError");
-    return (error as { parameter: string }).parameter;
-  }
-}
+import { refused } from "../refused.ts";
 
 const viscosity = 1e-6 as KinematicViscosity;
 const bore = 0.05 as Length;

@@ -16,17 +16,7 @@ import {
 } from "risingmain/pump";
 import type { KinematicViscosity, Length, Power, Ratio, VolumeFlow } from "risingmain/units";
 import { describe, expect, test } from "vitest";
-
-/** The field an InputError names; undefined where the call went through. */
-function refused(call: () => unknown): string | undefined {
-  try {
-    call();
-    return undefined;
-  } catch (error) {
-    expect((error as Error).name).toBe("InputError");
-    return (error as { parameter: string }).parameter;
-  }
-}
+import { refused } from "../refused.ts";
 
 type Triple = readonly [flow: number, head: number, efficiency?: number];
 const curveOf = (...points: readonly Triple[]) =>

@@ -27,20 +27,10 @@ import {
   type VolumeFlow,
 } from "risingmain/units";
 import { describe, expect, test } from "vitest";
+import { refused } from "../refused.ts";
 
 const tank = { volume: usGallons(85), precharge: psi(38), cutIn: psi(40), cutOut: psi(60), atmosphere: psia(14.7) };
 const level = () => gpm(10);
-
-/** The field an InputError names; undefined where the call went through. */
-function refused(call: () => unknown): string | undefined {
-  try {
-    call();
-    return undefined;
-  } catch (error) {
-    expect((error as Error).name).toBe("InputError");
-    return (error as { parameter: string }).parameter;
-  }
-}
 
 describe("refused", () => {
   test("a switch that does not open above where it closes, wherever it is asked for", () => {
