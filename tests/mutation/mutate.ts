@@ -82,14 +82,17 @@ function record(module: string): void {
     survivors,
   };
   writeResult(result);
-  const judged = judgements();
+  const judged = judgements(module);
+  let open = 0;
   for (const [file, changes] of Object.entries(survivors)) {
     for (const survivor of changes) {
       const judgement = judged.find((j) => j.file === file && j.changes.includes(changeOf(survivor)));
-      console.log(`${file}:${survivor}${judgement === undefined ? "" : `\n    ${judgement.why}`}`);
+      if (judgement === undefined) open++;
+      console.log(`${file}:${survivor}\n    ${judgement?.why ?? "NOT JUDGED"}`);
     }
   }
-  console.log(`${module}: ${(100 * score(result)).toFixed(1)} %, ${mutants.filter(lived).length} lived`);
+  const living = mutants.filter(lived).length;
+  console.log(`${module}: ${(100 * score(result)).toFixed(1)} %, ${living} lived, ${open} of them not judged`);
 }
 
 function lived({ status }: Mutant): boolean {

@@ -3,12 +3,11 @@ import { changeOf, type Judgement, judgements, type MutationResult, modules, rea
 
 /** One row a module: heads first. */
 export function mutationRows(): readonly (readonly string[])[] {
-  const judged = judgements();
   const rows = modules().map((module) => {
     const result = readResult(module);
     if (result === undefined) return [module, "not run", "", "", "", "", "", "", ""];
     const { date, version, killed, timeout, survived, uncovered, ignored, survivors } = result;
-    const equivalent = judged
+    const equivalent = judgements(module)
       .filter((judgement) => judgement.equivalent)
       .reduce((sum, judgement) => sum + living(judgement, survivors), 0);
     const counts = [killed, timeout, survived, uncovered, equivalent, ignored].map(String);
@@ -30,11 +29,13 @@ export function mutationRows(): readonly (readonly string[])[] {
 
 /** What was judged of the mutants that lived, and still do. */
 export function judgedRows(): readonly (readonly string[])[] {
-  const survivors = Object.assign({}, ...modules().map((module) => readResult(module)?.survivors)) as Survivors;
-  return judgements().flatMap((judgement) => {
-    const { file, equivalent, why } = judgement;
-    const count = living(judgement, survivors);
-    return count === 0 ? [] : [[file, String(count), equivalent ? "equivalent" : "can be told", why]];
+  return modules().flatMap((module) => {
+    const survivors = readResult(module)?.survivors ?? {};
+    return judgements(module).flatMap((judgement) => {
+      const { file, equivalent, why } = judgement;
+      const count = living(judgement, survivors);
+      return count === 0 ? [] : [[file, String(count), equivalent ? "equivalent" : "can be told", why]];
+    });
   });
 }
 

@@ -49,8 +49,11 @@ export function score({ killed, timeout, survived, uncovered }: MutationResult):
 /** A survivor without its line, by which it is judged: lines move. */
 export const changeOf = (survivor: string): string => survivor.replace(/^\d+: /, "");
 
-export const judgements = (): readonly Judgement[] =>
-  JSON.parse(readFileSync(new URL("judged.json", here), "utf8")) as Judgement[];
+/** What was judged of a module's survivors. */
+export function judgements(module: string): readonly Judgement[] {
+  const file = new URL(`judged/${module}.json`, here);
+  return existsSync(file) ? (JSON.parse(readFileSync(file, "utf8")) as Judgement[]) : [];
+}
 
 /** The folders of the library. */
 export const modules = (): readonly string[] =>

@@ -17,10 +17,13 @@ import { register } from "tsx/esm/api";
 /** Tests that read the source text, which Stryker has rewritten. */
 const READS_SOURCE = "tests/pipe/same-bits.test.ts";
 
-/** Tests of every module, which ONLY_MODULE limits to one; the slowest last. */
+/** Tests of every module, which ONLY_MODULE limits to one. */
 const SHARED = ["tests/reference/register.test.ts", "tests/hostile/every-export.test.ts"];
 
 const FEWEST_HITS = 100_000;
+
+/** A test that takes longer than this, ms, is left out: each survivor would cost it again. The score is a lower bound. */
+const LONGEST = 2000;
 
 const load = (file) => import(pathToFileURL(file).href);
 
@@ -54,7 +57,11 @@ class Runner {
       this.#code.currentTestId = id;
     });
     this.#code.currentTestId = undefined;
-    return { status: DryRunStatus.Complete, tests: results, mutantCoverage: this.#code.mutantCoverage };
+    const mutantCoverage = this.#code.mutantCoverage;
+    const tests = results.filter(({ timeSpentMs }) => timeSpentMs <= LONGEST);
+    if (mutantCoverage)
+      for (const { id } of results) if (!tests.some((test) => test.id === id)) delete mutantCoverage.perTest[id];
+    return { status: DryRunStatus.Complete, tests, mutantCoverage };
   }
 
   async mutantRun({ testFilter, hitLimit, activeMutant }) {
@@ -62,11 +69,15 @@ class Runner {
     // hits of them all will not end; found out early, the process need not be ended for it.
     const limit = hitLimit === undefined ? undefined : Math.max(hitLimit / 20, FEWEST_HITS);
     Object.assign(this.#code, { hitLimit: limit, activeMutant: activeMutant.id });
-    const chosen = testFilter?.map((id) => this.#tests.get(id)) ?? [...this.#tests.values()];
+    const asked = testFilter && new Set(testFilter);
+    const chosen = [...this.#tests.values()].filter(({ id }) => !asked || asked.has(id));
     const startCounting = () => {
       this.#code.hitCount = 0;
     };
     const results = await this.#run(chosen, startCounting, true);
+    const failed = results.find(({ status }) => status === TestStatus.Failed);
+    // What noticed this mutant will notice its neighbours: first next time.
+    if (failed) this.#tests = new Map([[failed.id, this.#tests.get(failed.id)], ...this.#tests]);
     this.#code.activeMutant = undefined;
     return toMutantRunResult(
       determineHitLimitReached(this.#code.hitCount, limit) ?? { status: DryRunStatus.Complete, tests: results },
