@@ -14,6 +14,8 @@ export default {
   ignoreStatic: true,
   coverageAnalysis: "perTest",
   dryRunTimeoutMinutes: 20,
+  // Loops without end are counted and found out early; a slow machine is not one.
+  timeoutMS: 20_000,
   concurrency: 2,
   ignorePatterns: ["/bench", "/.changeset", "/dist", "/coverage"],
   tempDirName: "coverage/stryker",
