@@ -17,6 +17,9 @@ import { register } from "tsx/esm/api";
 /** Tests that read the source text, which Stryker has rewritten. */
 const READS_SOURCE = "tests/pipe/same-bits.test.ts";
 
+/** Runs the command as it loads; what it does is beside it. */
+const RUNS = "src/bin/risingmain.ts";
+
 /** Tests of every module, which ONLY_MODULE limits to one. */
 const SHARED = ["tests/reference/register.test.ts", "tests/hostile/every-export.test.ts"];
 
@@ -46,7 +49,7 @@ class Runner {
     register({ tsconfig: "tests/mutation/tsconfig.json" });
     const { collect, tests } = await load("tests/mutation/collect.mjs");
     await load("tests/setup.ts");
-    for (const file of await glob(`src/${module}/**/*.ts`)) await load(file);
+    for (const file of await glob(`src/${module}/**/*.ts`, { ignore: [RUNS] })) await load(file);
     // Only what a source file does as it loads is static. What a test file does as it loads is no test: not covered.
     const loaded = { ...this.#code.mutantCoverage?.static };
     const own = await glob(`tests/${module}/**/*.test.ts`, { ignore: [READS_SOURCE] });

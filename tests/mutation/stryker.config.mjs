@@ -9,7 +9,7 @@ const module = process.env.MUTATED;
 export default {
   testRunner: "in-process",
   plugins: ["./tests/mutation/runner.mjs"],
-  mutate: [`src/${module}/**/*.ts`, "!src/**/index.ts"],
+  mutate: [`src/${module}/**/*.ts`, "!src/**/index.ts", "!src/bin/risingmain.ts"],
   mutator: { excludedMutations: ["StringLiteral"] },
   ignoreStatic: true,
   coverageAnalysis: "perTest",
