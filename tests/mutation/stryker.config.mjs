@@ -17,7 +17,7 @@ export default {
   // Loops without end are counted and found out early; a slow machine is not one.
   timeoutMS: 20_000,
   concurrency: 2,
-  ignorePatterns: ["/bench", "/.changeset", "/dist", "/coverage"],
+  ignorePatterns: ["/bench", "/.changeset", "/dist", "/coverage", "/docs/site", "/tests/runtimes"],
   tempDirName: "coverage/stryker",
   incremental: true,
   incrementalFile: `coverage/mutation/${module}.incremental.json`,
