@@ -29,7 +29,7 @@ const FEWEST_HITS = 100_000;
  * A test that takes more processor time than this, ms, is left out: each survivor would cost it again. The score is a
  * lower bound.
  */
-const LONGEST = 1000;
+const LONGEST = 500;
 
 const load = (file) => import(pathToFileURL(file).href);
 
