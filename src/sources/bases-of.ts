@@ -7,8 +7,8 @@ import { InputError } from "../units/input-error.ts";
 import type { Basis } from "./basis.ts";
 import { functionBases } from "./function-bases.ts";
 
-/** A `@source` line begins with a source id, "derived" or "common practice". */
-const HEAD = /^(?:derived|common practice|[^\s,:;]+)/;
+/** A `@source` line: a source id, "derived" or "common practice", and the locator, if any. */
+const PARTS = /^(derived|common practice|[^\s,:;]+)[\s,:;]*(.*)/;
 
 /**
  * What a public function, constant or table of the library rests on: to cite beside a number that came from it.
@@ -32,9 +32,8 @@ export function basesOf(name: string): readonly Basis[] {
   if (lines === undefined)
     throw new InputError("name", name, 'module and name of an export, such as "pipe.frictionFactor"');
   return lines.map((line) => {
-    const [head = ""] = HEAD.exec(line) ?? [];
-    const rest = line.slice(head.length).replace(/^[\s,:;]+/, "");
-    const locator = rest === "" ? {} : { locator: rest };
+    const [, head, rest] = PARTS.exec(line) as unknown as [line: string, head: string, rest: string];
+    const locator = rest && { locator: rest };
     return head === "derived" || head === "common practice"
       ? { kind: head, ...locator }
       : { kind: "published", source: head, ...locator };

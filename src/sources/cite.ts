@@ -65,21 +65,19 @@ const TEXT_FIELDS = [
  */
 export function citeAsText(source: Source): string {
   requireSource(source);
-  const who = (source.author ?? []).map(nameOf).join("; ");
+  const { author, title, volume, issue, edition, DOI } = source;
+  const who = author?.map(nameOf).join("; ");
   const year = yearOf(source);
   const where = [
     source["container-title"],
-    source.volume === undefined
-      ? undefined
-      : `${source.volume}${source.issue === undefined ? "" : `(${source.issue})`}`,
+    volume && `${volume}${issue ? `(${issue})` : ""}`,
     source.page,
-    source.edition === undefined ? undefined : `edition ${source.edition}`,
+    edition && `edition ${edition}`,
     source.number,
     source.publisher,
-    source.DOI === undefined ? undefined : `doi:${source.DOI}`,
-  ].filter((part) => part !== undefined);
-  const head = [who, year === undefined ? "" : `(${year})`].filter((part) => part !== "").join(" ");
-  return `${[head, source.title, where.join(", ")].filter((part) => part !== "").join(". ")}.`;
+    DOI && `doi:${DOI}`,
+  ];
+  return `${joined([joined([who, year && `(${year})`], " "), title, joined(where, ", ")], ". ")}.`;
 }
 
 /**
@@ -104,25 +102,25 @@ export function citeAsBibtex(source: Source): string {
 
 function bibtexEntry(source: Source): string {
   const { type, author, title, page, volume, edition, publisher, DOI, URL, note } = source;
-  const within = source["container-title"];
   const fields: readonly (readonly [string, string | undefined])[] = [
     ["author", author?.map(bibtexName).join(" and ")],
     // Twice in braces: a title keeps its capitals.
     ["title", `{${tex(title)}}`],
     ["year", yearOf(source)],
-    [type === "article-journal" ? "journal" : type === "chapter" ? "booktitle" : "series", within && tex(within)],
-    ["volume", volume && tex(volume)],
-    ["number", tex(source.issue ?? source.number ?? "")],
-    ["pages", page && tex(page).replace(/[–-]/, "--")],
-    ["edition", edition && tex(edition)],
-    [type === "report" ? "institution" : type === "thesis" ? "school" : "publisher", publisher && tex(publisher)],
+    [
+      type === "article-journal" ? "journal" : type === "chapter" ? "booktitle" : "series",
+      tex(source["container-title"]),
+    ],
+    ["volume", tex(volume)],
+    ["number", tex(source.issue ?? source.number)],
+    ["pages", tex(page).replace(/[–-]/, "--")],
+    ["edition", tex(edition)],
+    [type === "report" ? "institution" : type === "thesis" ? "school" : "publisher", tex(publisher)],
     ["doi", DOI],
     ["url", URL],
-    ["note", note && tex(note)],
+    ["note", tex(note)],
   ];
-  const lines = fields
-    .filter(([, value]) => value !== undefined && value !== "")
-    .map(([key, value]) => `  ${key} = {${value}},`);
+  const lines = fields.filter(([, value]) => value).map(([key, value]) => `  ${key} = {${value}},`);
   return [`@${BIBTEX_TYPES[type]}{${source.id},`, ...lines, "}"].join("\n");
 }
 
@@ -222,7 +220,7 @@ function requireText(parameter: string, value: unknown): void {
 }
 
 /** Text with the characters that TeX takes for commands made harmless. */
-function tex(text: string): string {
+function tex(text = ""): string {
   return text.replace(/[\\{}&%$#_^~]/g, (character) => TEX_NAMES[character] ?? `\\${character}`);
 }
 
@@ -230,11 +228,16 @@ function bibtexName(name: SourceName): string {
   return name.literal === undefined ? tex(nameOf(name)) : `{${tex(name.literal)}}`;
 }
 
-function nameOf(name: SourceName): string {
-  return name.literal ?? [name.family, name.given].filter((part) => part !== undefined).join(", ");
+function nameOf({ literal, family, given }: SourceName): string {
+  return literal ?? joined([family, given], ", ");
 }
 
-function yearOf(source: Source): string | undefined {
-  const year = source.issued?.["date-parts"][0]?.[0];
-  return year === undefined ? undefined : String(year);
+/** The year; an empty text where the record has none. */
+function yearOf(source: Source): string {
+  return String(source.issued?.["date-parts"][0]?.[0] ?? "");
+}
+
+/** The parts that a record has. */
+function joined(parts: readonly (string | undefined)[], separator: string): string {
+  return parts.filter((part) => part).join(separator);
 }
