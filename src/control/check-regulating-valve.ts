@@ -122,5 +122,5 @@ export function checkRegulatingValve(input: RegulatingValveCheckInput): Regulati
 
 /** Pressure lost in the valve wide open. */
 function lossAt({ openLoss, openLossFlow }: RegulatingValve, flow: number): number {
-  return openLoss !== undefined && openLossFlow !== undefined ? openLoss * (flow / openLossFlow) ** 2 : 0;
+  return openLoss && openLossFlow ? openLoss * (flow / openLossFlow) ** 2 : 0;
 }

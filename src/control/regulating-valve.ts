@@ -183,14 +183,12 @@ export function pressureHeld(input: PressureHeldInput): PressureHeld {
   if (atCutOut > 0) return { state: "switch opens", fillFlow: atCutOut as VolumeFlow };
   const atCutIn = surplus(cutIn);
   if (atCutIn < 0) return { state: "falls below cut-in", short: -atCutIn as VolumeFlow };
-  const { setPressure, minimumFlow } = valve;
-  if (demand < minimumFlow) return { state: "never reaches cut-out", flowAtCutOut: (atCutOut + demand) as VolumeFlow };
-  // A valve without droop steps from wide open to its minimum at the set pressure: no search finds the inside of a step.
-  const set = Math.min(setPressure, cutOut);
-  if (set >= cutIn && openFlow(set) >= demand && surplus(set) >= 0) {
-    return { state: "holds", pressure: set as GaugePressure, mode: "regulating" };
-  }
-  const pressure = findRoot(surplus, cutIn, set).x;
+  if (demand < valve.minimumFlow)
+    return { state: "never reaches cut-out", flowAtCutOut: (atCutOut + demand) as VolumeFlow };
+  // The set pressure is asked first: without droop the valve steps there from wide open to its minimum, and no search
+  // finds the inside of a step.
+  const set = Math.min(Math.max(valve.setPressure, cutIn), cutOut);
+  const pressure = findRoot(surplus, set, cutIn).x;
   const mode = openFlow(pressure) <= wantedFlow(valve, pressure, demand) ? "open" : "regulating";
   return { state: "holds", pressure: pressure as GaugePressure, mode };
 }

@@ -180,11 +180,16 @@ function capacity(code: ReliefValveCode, value: number, limit: number): ControlC
  * the valve fully open and passing in proportion to the root of the pressure.
  */
 function relievingPressure(set: number, rated: number, flowAt: (pressure: number) => number): number {
+  // A valve that passes nothing leaves the pump at its shutoff; past that the balance would be met everywhere.
+  const capacity = Math.max(rated, Number.MIN_VALUE);
   const excess = (pressure: number): number =>
-    flowAt(pressure) - rated * Math.sqrt(pressure / Math.max(set, Number.MIN_VALUE));
+    flowAt(pressure) - capacity * Math.sqrt(pressure / Math.max(set, Number.MIN_VALUE));
   if (!(excess(set) > 0)) return set;
   // The pump's flow falls, so a pressure high enough ends the search; 1 GPa is past any pump.
   let high = Math.max(2 * set, 1e5);
-  while (excess(high) > 0 && high < 1e9) high *= 2;
-  return excess(high) > 0 ? high : findRoot(excess, set, high).x;
+  while (excess(high) > 0) {
+    if (high >= 1e9) return high;
+    high *= 2;
+  }
+  return findRoot(excess, set, high).x;
 }

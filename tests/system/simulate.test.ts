@@ -24,6 +24,7 @@ import {
 } from "risingmain/units";
 import { singleTestLaw } from "risingmain/well";
 import { expect, test } from "vitest";
+import { refused } from "../refused.ts";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const density = 999.7 as Density;
@@ -263,6 +264,12 @@ test("a weak well trips the low-level cut-off, rests its delay, and never draws 
   for (const { depth } of run.samples) expect(depth).toBeLessThanOrEqual(feet(150) + 1e-9);
   expect(run.refused).toBeGreaterThan(0);
   expect(Math.abs(run.balanceError)).toBeLessThan(1e-9);
+});
+
+test("a cut-off that would stop where it starts is refused by its path in the system", () => {
+  const lowLevel = { stopLevel: feet(150), restartLevel: feet(150), restartDelay: minutes(15) };
+  const running = { demand: [{ duration: days(1), flow: gpm(6) }], duration: days(1) };
+  expect(refused(() => simulate({ ...running, system: system({ lowLevel }) }))).toBe("system.lowLevel.restartLevel");
 });
 
 test("without a cut-off the run ends where the pump runs dry", () => {
