@@ -19,6 +19,8 @@ export interface MutationResult {
   readonly survivors: Readonly<Record<string, readonly string[]>>;
 }
 
+type Counts = Pick<MutationResult, "killed" | "timeout" | "survived" | "uncovered">;
+
 /** Why some survivors of one file may live. */
 export interface Judgement {
   readonly file: string;
@@ -41,9 +43,10 @@ export function writeResult(result: MutationResult): void {
   writeFileSync(resultFile(result.module), `${JSON.stringify(result, undefined, 1)}\n`);
 }
 
-/** Noticed mutants among those that were run. */
-export function score({ killed, timeout, survived, uncovered }: MutationResult): number {
-  return (killed + timeout) / (killed + timeout + survived + uncovered);
+/** Noticed mutants among those that were run; `equivalent` ones, which nothing could notice, set aside if given. */
+export function score({ killed, timeout, survived, uncovered }: Counts, equivalent = 0): number {
+  const noticed = killed + timeout;
+  return noticed / (noticed + survived + uncovered - equivalent);
 }
 
 /** A survivor without its line, by which it is judged: lines move. */
