@@ -90,14 +90,14 @@ export function fullLoadCurrent(input: FullLoadCurrentInput): FullLoadCurrent {
 
   // 1 hp is 745.7 W mechanical, 746 W electrical: a tenth of a per cent is not another motor.
   const needed = inHorsepower(power) / 1.001;
-  const row = table.rows.find(({ horsepower: size, amperes }) => size >= needed && typeof amperes[column] === "number");
-  const current = row?.amperes[column];
-  if (row === undefined || current === null || current === undefined) {
-    const largest = table.rows.at(-1)?.horsepower;
+  const listed = table.rows.filter(({ amperes }) => amperes[column] !== null);
+  const row = listed.find(({ horsepower: size }) => size >= needed);
+  if (row === undefined) {
+    const largest = listed.at(-1)?.horsepower ?? 0;
     throw new InputError("power", power, `at most ${largest} hp, the table's largest ${system} motor at ${rated} V`);
   }
   return {
-    current: current as Current,
+    current: row.amperes[column] as Current,
     power: horsepower(row.horsepower),
     voltage: rated as Voltage,
     method: table === standard ? "nfpa-70" : "table given",
@@ -121,7 +121,7 @@ function findColumn(table: FullLoadTable, voltage: number, system: MotorSystem):
   }
   const exact = table.voltages.indexOf(voltage);
   const usual = SYSTEM_VOLTAGES.find(([low, high]) => voltage >= low && voltage <= high)?.[2];
-  const column = exact >= 0 ? exact : usual === undefined ? -1 : table.voltages.indexOf(usual);
+  const column = exact >= 0 ? exact : table.voltages.indexOf(usual ?? voltage);
   const rated = table.voltages[column];
   if (rated === undefined) {
     throw new InputError("voltage", voltage, `a ${system} motor voltage: ${table.voltages.join(", ")} V`);

@@ -7,7 +7,7 @@ import { requireObject, requireOneOf, requirePositive } from "../numeric/index.t
 import { inHorsepower, type Power, type Ratio } from "../units/index.ts";
 import type { CodeLetter } from "./code-letters.ts";
 import { MOTOR_SYSTEMS, type MotorSystem } from "./full-load-current.ts";
-import { capacitorMotorEfficiency, enclosedMotorEfficiency } from "./least-efficiency.ts";
+import { capacitorMotorEfficiency, enclosedMotorEfficiency, type LeastEfficiencyRow } from "./least-efficiency.ts";
 
 /** Running power factor, lagging; textbook motors lie from 0.77 to 0.85, and 0.8 is the default of one design manual. */
 const RUNNING_POWER_FACTOR = 0.8;
@@ -87,13 +87,15 @@ export function typicalMotor(input: TypicalMotorInput): TypicalMotor {
   const needed = inHorsepower(power) / 1.001;
   const row = rows.find(({ horsepower }) => horsepower >= needed);
   // Beyond the table's end its last row still serves as a careful guess, and is marked.
-  const efficiency = ((row ?? rows[rows.length - 1])?.twoPole ?? 0) / 100;
-  const letter = THREE_PHASE_LETTERS.find(([from]) => inHorsepower(power) * 1.001 >= from)?.[1];
+  const { twoPole } = (row ?? rows.at(-1)) as LeastEfficiencyRow;
+  const efficiency = (twoPole as number) / 100;
+  const most = inHorsepower(power) * 1.001;
+  const [, letter] = THREE_PHASE_LETTERS.find(([from]) => most >= from) as readonly [number, CodeLetter];
   return {
     efficiency: efficiency as Ratio,
     powerFactor: RUNNING_POWER_FACTOR as Ratio,
     lockedRotorPowerFactor: LOCKED_ROTOR_POWER_FACTOR as Ratio,
-    codeLetter: single ? SINGLE_PHASE_LETTER : (letter as CodeLetter),
+    codeLetter: single ? SINGLE_PHASE_LETTER : letter,
     inputPower: (power / efficiency) as Power,
     insideRange: row !== undefined,
     method: single ? "cfr-10-431-446" : "cfr-10-431-25",

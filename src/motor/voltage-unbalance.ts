@@ -5,7 +5,7 @@
  */
 import { requireList, requireWithin } from "../numeric/index.ts";
 import type { Current, Ratio, Voltage } from "../units/index.ts";
-import { unbalanceDerating } from "./unbalance-derating.ts";
+import { type UnbalanceDeratingRow, unbalanceDerating } from "./unbalance-derating.ts";
 
 /** Largest unbalance at which a motor may run at all, and the one above which it must be derated. */
 const LARGEST = 0.05;
@@ -115,9 +115,9 @@ function spread(
   return { average, unbalance: average > 0 ? worst / average : 0 };
 }
 
+/** The curve between its readings, above the first of them and up to the last. */
 function factorAt(percent: number): number {
-  const above = unbalanceDerating.find((row) => row.percent >= percent);
-  const below = unbalanceDerating.filter((row) => row.percent <= percent).at(-1);
-  if (above === undefined || below === undefined || above === below) return (above ?? below)?.factor ?? 0;
+  const next = unbalanceDerating.findIndex((row) => row.percent >= percent);
+  const [below, above] = unbalanceDerating.slice(next - 1) as [UnbalanceDeratingRow, UnbalanceDeratingRow];
   return below.factor + ((above.factor - below.factor) * (percent - below.percent)) / (above.percent - below.percent);
 }
