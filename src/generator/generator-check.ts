@@ -160,7 +160,8 @@ export function generatorCheck(input: GeneratorCheckInput): GeneratorChecked | G
     nominalVoltage: motor.ratedVoltage,
   });
   if (motor.system !== system) return { state: "wrong phases", needed: motor.system, available: system };
-  if (Math.abs(voltage / motor.ratedVoltage - 1) > VOLTAGE_TOLERANCE) {
+  // A voltage on the limit itself passes, whatever the rounding of the quotient.
+  if (Math.abs(voltage / motor.ratedVoltage - 1) > VOLTAGE_TOLERANCE + 1e-12) {
     return { state: "wrong voltage", needed: `${motor.ratedVoltage} V`, available: `${voltage} V` };
   }
   if (running.state === "collapsed") {

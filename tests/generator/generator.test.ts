@@ -179,6 +179,60 @@ describe("laws of the check", () => {
     expect(margin(reactive, "voltage dip").value).toBeCloseTo(divider, 2);
   });
 
+  test("the tightest is the one with the least margin for its limit", () => {
+    fc.assert(
+      fc.property(fc.array(load, { maxLength: 4 }), fc.double({ min: 0.5, max: 1, noNaN: true }), (loads, factor) => {
+        const generator = { ...job.generator, powerFactor: factor as Ratio };
+        const { margins, tightest } = checked({ ...job, generator, otherLoads: loads as never });
+        expect(margins).toContain(tightest);
+        for (const { margin, limit } of margins) {
+          expect(tightest.margin / tightest.limit).toBeLessThanOrEqual(margin / limit);
+        }
+      }),
+    );
+  });
+
+  test("apparent power goes by the power factor of the rating; voltages are shares of the motor's", () => {
+    const got = checked({ ...job, generator: { ...job.generator, powerFactor: ratio(0.8) } });
+    expect(margin(got, "starting apparent power").limit).toBeCloseTo(10_000 / 0.8, 9);
+    expect(margin(got, "running apparent power").limit).toBeCloseTo((8000 / 0.8) * 0.8, 9);
+    const running = margin(got, "running voltage");
+    expect(running).toMatchObject({ limit: 0.9, unit: "1" });
+    expect(running.value).toBeCloseTo(got.runningVoltage / 230, 12);
+    expect(running.margin).toBeCloseTo(running.value - 0.9, 12);
+  });
+
+  test("only what was named is checked, and only what was left out is assumed", () => {
+    const { receptacle: _, ...without } = job;
+    const got = checked(without);
+    expect(got.margins.map(({ check }) => check)).toEqual([
+      "starting power",
+      "starting apparent power",
+      "voltage dip",
+      "starting voltage",
+      "running power",
+      "running apparent power",
+      "running voltage",
+    ]);
+    expect(got).toMatchObject({ receptacle: null, assumedReactance: true });
+    const given = { ...job.generator, transientReactance: ratio(0.2) };
+    expect(checked({ ...job, generator: given })).toEqual({ ...checked(job), assumedReactance: false });
+  });
+
+  test("a limit met to the bit is kept", () => {
+    // 80 % of 30 A.
+    expect(checked({ ...job, motor: { ...job.motor, current: amperes(24) } }).state).toBe("starts and runs");
+    const on = (voltage: number) =>
+      generatorCheck({ ...job, generator: { ...job.generator, voltage: volts(voltage) } });
+    // 230 V ± 10 %.
+    expect([206.9, 207, 253, 253.1].map((voltage) => on(voltage).state === "wrong voltage")).toEqual([
+      true,
+      false,
+      false,
+      true,
+    ]);
+  });
+
   test("the supply must fit", () => {
     const three = { ...job, motor: { ...job.motor, system: "three-phase" as const } };
     expect(generatorCheck(three)).toEqual({ state: "wrong phases", needed: "three-phase", available: "single-phase" });
@@ -210,7 +264,9 @@ describe("site, fuel, cord", () => {
   test("height and heat only take", () => {
     expect(generatorDerating({ altitude: feet(500) }).factor).toBe(1);
     expect(generatorDerating({ altitude: feet(4500), ambient: celsius(25 + 50 / 9) }).factor).toBeCloseTo(0.87, 9);
-    expect(generatorDerating({ altitude: feet(19_000) }).insideRange).toBe(false);
+    const inside = (metres: number) =>
+      generatorDerating({ altitude: metres as Length, altitudeFree: 0 as Length, lossPerMetre: 1 / 3000 }).insideRange;
+    expect([1000, 1001].map(inside)).toEqual([true, false]);
     const derated = checked({ ...job, generator: { ...job.generator, derating: ratio(0.88) } });
     expect(margin(derated, "running power").limit).toBeCloseTo(0.88 * 6400, 9);
     // The alternator is the same machine: its dip does not change with the air.
@@ -229,6 +285,8 @@ describe("site, fuel, cord", () => {
     const figures = { atHalfLoad: usGallonsPerHour(0.7), atFullLoad: usGallonsPerHour(1.1) };
     expect(fuelUseBetween({ loadShare: ratio(0.5), ...figures })).toBeCloseTo(figures.atHalfLoad, 15);
     expect(fuelUseBetween({ loadShare: ratio(1), ...figures })).toBeCloseTo(figures.atFullLoad, 15);
+    const level = { ...figures, atFullLoad: figures.atHalfLoad };
+    expect(fuelUseBetween({ loadShare: ratio(0.7), ...level })).toBeCloseTo(figures.atHalfLoad, 15);
     expect(fuelUse({ load: 0 as Power, fuel: "diesel" })).toBe(0);
     const use = fuelUse({ load: kilowatts(5), fuel: "gasoline" });
     // 5 kW / 0.85 = 7.888 hp at 11.5 hp·h for each gallon.
@@ -237,17 +295,28 @@ describe("site, fuel, cord", () => {
   });
 
   test("cords: two loaded conductors carry more than three", () => {
-    expect(cordCheck({ size: "10 AWG", loaded: 3, current: amperes(26) }).state).toBe("above limit");
-    expect(cordCheck({ size: "10 AWG", loaded: 2, current: amperes(26) }).state).toBe("within limit");
+    const states = (loaded: 2 | 3) =>
+      [25, 26, 30, 31].map((current) => cordCheck({ size: "10 AWG", loaded, current: amperes(current) }).state);
+    expect(states(3)).toEqual(["within limit", "above limit", "above limit", "above limit"]);
+    expect(states(2)).toEqual(["within limit", "within limit", "within limit", "above limit"]);
   });
 
   test("receptacles on both sides of their limit", () => {
     const at = (current: number) =>
       receptacleCheck({ receptacle: "L14-30", voltage: volts(240), current: current as Current }).state;
     expect([at(24), at(24.1)]).toEqual(["within limit", "above limit"]);
-    expect(receptacleCheck({ receptacle: "5-20", voltage: volts(240), current: amperes(5) }).state).toBe(
+    const on = (voltage: number, receptacle: "5-20" | "6-20") =>
+      receptacleCheck({ receptacle, voltage: volts(voltage), current: amperes(5) }).state;
+    expect([120, 125, 126].map((voltage) => on(voltage, "5-20"))).toEqual([
+      "within limit",
+      "within limit",
       "voltage too high",
-    );
+    ]);
+    expect([208, 250, 251].map((voltage) => on(voltage, "6-20"))).toEqual([
+      "within limit",
+      "within limit",
+      "voltage too high",
+    ]);
     for (const { voltage, current } of Object.values(receptacleRatings)) {
       expect([125, 250]).toContain(voltage);
       expect(current).toBeGreaterThan(0);
