@@ -377,8 +377,7 @@ export function storingPlant(system: CompiledSystem, begin: PlantStart): Plant {
   }
 
   function headAt(q: number, y: Float64Array): number {
-    const p = (y[0] as number) > 0 ? pressureOf(y[0] as number) : 0;
-    return p / weight + lift + (y[1] as number) + system.lossAt(q);
+    return pressureIn(going.regime, y, going.demand) / weight + lift + (y[1] as number) + system.lossAt(q);
   }
 
   function resting(limit: number, demand: number, heldOff: boolean): Outcome {
