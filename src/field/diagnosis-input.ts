@@ -7,7 +7,7 @@ import { requireBoolean, requireObject, requireOneOf, requireWithin } from "../n
 import { pumpFlowAt } from "../pump/index.ts";
 import { storedWater } from "../tank/index.ts";
 import { InputError, type Length } from "../units/index.ts";
-import { drawdownAt } from "../well/index.ts";
+import { requireLaw } from "../well/drawdown.ts";
 import type { DiagnosisPlant, DiagnosisReading, ReadingKind } from "./diagnosis-types.ts";
 
 const KINDS: readonly ReadingKind[] = [
@@ -41,7 +41,7 @@ export function requirePlant(plant: DiagnosisPlant): void {
   pumpFlowAt(plant.pump, 0 as Length);
   requireObject("plant.well", plant.well);
   requireWithin("plant.well.staticLevel", plant.well.staticLevel, 0, 5000, "m");
-  drawdownAt(plant.well.law, plant.mainLoss?.flow);
+  requireLaw(plant.well.law, "plant.well.law");
   requireWithin("plant.rise", plant.rise, -1000, 1000, "m");
   requirePoint("plant.mainLoss", plant.mainLoss);
   requireWithin("plant.cutIn", plant.cutIn, 0, 1e7, "Pa");

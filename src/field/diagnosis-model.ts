@@ -212,7 +212,8 @@ function give(plant: DiagnosisPlant, fault: Fault, pressure: number): number {
 }
 
 function fillTime(plant: DiagnosisPlant, fault: Fault): number {
-  const low = plant.cutIn + fault.cutInRise;
+  // Under the precharge there is nothing to fill: the pressure is up at once.
+  const low = Math.max(plant.cutIn + fault.cutInRise, precharge(plant, fault));
   const step = (plant.cutOut + fault.cutOutRise - low) / STEPS;
   let time = 0;
   for (let i = 0; i < STEPS && step > 0; i++) {

@@ -1,4 +1,4 @@
-/** A plain job in round SI numbers for the tests of the running system, and fields of it exchanged by their path. */
+/** A plain job in round SI numbers for the tests of the running system. */
 import type { PumpCurve } from "risingmain/pump";
 import type { SimulationInput } from "risingmain/system";
 
@@ -60,12 +60,4 @@ export function plainJob(): SimulationInput {
     demand: [{ duration: 3600, flow: 2e-4 }],
     duration: 7200,
   } as unknown as SimulationInput;
-}
-
-/** A copy with one field, named by its path, another. */
-export function changed<T>(whole: T, path: string, value: unknown): T {
-  const [key = "", ...rest] = path.split(/[.[\]]+/).filter((part) => part !== "");
-  const copy = (Array.isArray(whole) ? [...whole] : { ...whole }) as Record<string, unknown>;
-  copy[key] = rest.length === 0 ? value : changed(copy[key] ?? {}, rest.join("."), value);
-  return copy as T;
 }

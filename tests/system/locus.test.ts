@@ -4,7 +4,8 @@ import type { RunningSystem } from "risingmain/system";
 import { describe, expect, test } from "vitest";
 import { compileSystem } from "../../src/system/compile.ts";
 import { deliveryLocus, emptyPressure, flowAt, pressureAt, storagePath } from "../../src/system/locus.ts";
-import { changed, headOf, plainJob, SHAPE } from "./jobs.ts";
+import { changed } from "../changed.ts";
+import { headOf, plainJob, SHAPE } from "./jobs.ts";
 
 const WEIGHT = 9806.65;
 const END = 1.5e-3;

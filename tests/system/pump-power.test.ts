@@ -3,7 +3,8 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { headTakenBy } from "../../src/system/head-taken.ts";
 import { fullSpeedPower, variableSpeedPower } from "../../src/system/pump-power.ts";
-import { changed, curveOf, headOf, plainJob, SHAPE } from "./jobs.ts";
+import { changed } from "../changed.ts";
+import { curveOf, headOf, plainJob, SHAPE } from "./jobs.ts";
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const bare = curveOf({ a: SHAPE.a, d: SHAPE.d, b: SHAPE.b, c: SHAPE.c, knots: SHAPE.knots });

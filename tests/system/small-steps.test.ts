@@ -1,7 +1,8 @@
 /** Every volume, energy, event and end of a run against the same system by small steps of time. */
 import { type SimulationInput, simulate } from "risingmain/system";
 import { describe, expect, test } from "vitest";
-import { changed, plainJob, SHAPE } from "./jobs.ts";
+import { changed } from "../changed.ts";
+import { plainJob, SHAPE } from "./jobs.ts";
 import { bySmallSteps } from "./small-steps.ts";
 
 /** One field after another, named by its path, made another. */
