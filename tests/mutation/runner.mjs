@@ -3,6 +3,8 @@
  * each mutant, which takes most of the time otherwise. MUTATED names the module; its tests are its own folder, its
  * published rows, and its exports against garbage. Docstring examples are left out: they hold values this code printed.
  */
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
 import { pathToFileURL } from "node:url";
 import { declareFactoryPlugin, PluginKind } from "@stryker-mutator/api/plugin";
 import {
@@ -27,9 +29,12 @@ const FEWEST_HITS = 100_000;
 
 /**
  * A test that takes more processor time than this, ms, is left out: each survivor would cost it again. The score is a
- * lower bound.
+ * lower bound. LONGEST_TEST is for a busy machine.
  */
-const LONGEST = 500;
+const LONGEST = Number(process.env.LONGEST_TEST ?? 500);
+
+/** How long each test takes by the dry run, which one process makes for all. */
+const TIMES = "coverage/mutation-times.json";
 
 const load = (file) => import(pathToFileURL(file).href);
 
@@ -37,6 +42,7 @@ class Runner {
   /** Instrumented code reads the active mutant here and counts its hits. */
   #code = globalThis.__stryker__ ?? {};
   #tests = new Map();
+  #ordered = false;
 
   capabilities() {
     return { reloadEnvironment: false };
@@ -61,19 +67,32 @@ class Runner {
   async dryRun() {
     const mutantCoverage = this.#code.mutantCoverage;
     const results = [];
+    const times = {};
     for (const test of this.#tests.values()) {
       this.#code.currentTestId = test.id;
       const start = process.cpuUsage();
       const [result] = await this.#run([test]);
       const { user, system } = process.cpuUsage(start);
+      times[test.id] = user + system;
       if ((user + system) / 1000 <= LONGEST) results.push(result);
       else delete mutantCoverage?.perTest[test.id];
     }
     this.#code.currentTestId = undefined;
+    mkdirSync(dirname(TIMES), { recursive: true });
+    writeFileSync(TIMES, JSON.stringify(times));
     return { status: DryRunStatus.Complete, tests: results, mutantCoverage };
   }
 
+  /** Quick tests first: most mutants fail one of them, and the long ones need not run. */
+  #order() {
+    this.#ordered = true;
+    if (!existsSync(TIMES)) return;
+    const times = JSON.parse(readFileSync(TIMES, "utf8"));
+    this.#tests = new Map([...this.#tests].sort(([a], [b]) => (times[a] ?? 0) - (times[b] ?? 0)));
+  }
+
   async mutantRun({ testFilter, hitLimit, activeMutant }) {
+    if (!this.#ordered) this.#order();
     // Stryker's limit is 100 times the hits of all the tests together. One test alone that makes more than 5 times the
     // hits of them all will not end; found out early, the process need not be ended for it.
     const limit = hitLimit === undefined ? undefined : Math.max(hitLimit / 20, FEWEST_HITS);
