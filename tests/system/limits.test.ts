@@ -94,7 +94,13 @@ test("what is no object or no list is refused by its name", () => {
 test("a pump whose head does not fall all the way, at the pump or at the tank", () => {
   const line = (y: readonly number[]) => ({ x: [0, 1e-3, 2e-3], y, slope: [0, 0, 0] });
   const pump = (y: readonly number[]) =>
-    ({ ...curveOf(SHAPE), head: line(y), shutoffHead: y[0], runoutFlow: 2e-3, shape: "rising in part" }) as PumpCurve;
+    ({
+      ...curveOf(SHAPE),
+      head: line(y),
+      shutoffHead: y[0],
+      runoutFlow: 2e-3,
+      shape: "rising in part",
+    }) as unknown as PumpCurve;
   expect(refusedRun(changed(job, "system.pump", pump([50, 60, 20])))).toBe("system.pump");
   // Points that fall, and a slope between them that climbs: 50 m and 49.9 m with 1 m a litre a second uphill.
   const bulging = { ...curveOf(SHAPE), head: { x: [0, 2e-3], y: [50, 49.9], slope: [1000, 0] }, runoutFlow: 2e-3 };
