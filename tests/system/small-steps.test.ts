@@ -129,7 +129,7 @@ function expectSame(job: SimulationInput): void {
 
 describe.each(Object.entries(WELLS))("%s", (_, well) => {
   test.each(Object.entries(CONTROLS))("%s through an uneven hour and again", (_, control) => {
-    expectSame(withAll({ "system.well": well, "system.control": control, demand: UNEVEN }));
+    expectSame(withAll({ "system.well": well, "system.control": control, demand: UNEVEN, duration: 4000 }));
   });
 
   if ((well as { law: { wellLoss: number } }).law.wellLoss !== 1e6) return;
@@ -139,6 +139,6 @@ describe.each(Object.entries(WELLS))("%s", (_, well) => {
       "freeArea" in well && "system.well" in changes
         ? { "system.well": { ...(changes["system.well"] as object), freeArea: well.freeArea } }
         : {};
-    expectSame(withAll({ demand: UNEVEN, "system.well": well, ...changes, ...bored }));
+    expectSame(withAll({ demand: UNEVEN, duration: 4000, "system.well": well, ...changes, ...bored }));
   });
 });
