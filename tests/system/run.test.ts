@@ -242,8 +242,8 @@ test("a storing well is worked through in a bounded number of steps", () => {
     };
     return (mostSteps: number) => run({ ...job, mostSteps }).state;
   };
-  // Some fifteen steps of the fifth order a stretch, and a stretch for each event and use.
-  expect(steps({})(250)).toBe("completed");
-  expect(steps({ "system.control": HELD })(250)).toBe("completed");
+  // Some ten steps of the fifth order for each event and use, twice that where a valve comes to its pressure and leaves it.
+  expect(steps({})(105)).toBe("completed");
+  expect(steps({ "system.control": HELD })(200)).toBe("completed");
   expect(steps({})(20)).toBe("too many steps");
 });
