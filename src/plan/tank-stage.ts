@@ -9,7 +9,6 @@ import {
   type AirCharge,
   motorStartLimit,
   recommendedPrecharge,
-  type TankDrawdown,
   tankDrawdown,
   tankFillTime,
   tankSizeForRunTime,
@@ -110,7 +109,7 @@ export function tankFindings(job: Job, stage: TankStage, motorPower: Power | nul
   const { worst } = stage;
   const leastRun = tank?.leastRunTime ?? USUAL_RUN_TIME;
   return [
-    ...prechargeFindings(stage, controls.cutIn),
+    ...prechargeFindings(stage),
     ...(tank?.maximumPressure === undefined
       ? []
       : finding({
@@ -163,10 +162,7 @@ function startFindings({ starts }: WorstDemand, power: Power | null): readonly F
   });
 }
 
-function prechargeFindings(
-  { drawdown, precharge }: { readonly drawdown: TankDrawdown; readonly precharge: GaugePressure },
-  cutIn: GaugePressure,
-): readonly Finding[] {
+function prechargeFindings({ drawdown, precharge }: TankStage): readonly Finding[] {
   const base = {
     stage: "tank",
     kind: "pressure",
@@ -192,11 +188,9 @@ function prechargeFindings(
         code: "precharge-high",
         limit: drawdown.recommendedPrecharge,
         wrong: "above",
-        severity: drawdown.usable <= 0 ? "stop" : precharge >= cutIn ? "fix" : "look",
+        severity: drawdown.usable <= 0 ? "stop" : "fix",
         message:
-          precharge >= cutIn
-            ? "The precharge is at or above cut-in: the tank is empty before the pump starts, and the pressure drops at once."
-            : "The precharge is closer to cut-in than practice.",
+          "The precharge is at or above cut-in: the tank is empty before the pump starts, and the pressure drops at once.",
         remedy: "Let air out of the empty tank down to the recommended precharge.",
       });
   }
