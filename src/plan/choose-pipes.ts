@@ -7,6 +7,7 @@ import type { PipeSize } from "../pipe/index.ts";
 import { leastCostSizes } from "../selection/index.ts";
 import { feetPerSecond, type GaugePressure, type Velocity } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
+import { placesReached } from "./contradictions.ts";
 import type { Job } from "./job.ts";
 import { layoutNetwork, runId, solveUse } from "./layout-solve.ts";
 import { familySizes, pipeNamed } from "./pipes.ts";
@@ -58,10 +59,9 @@ export function choosePipes(job: Job, water: Water, uses: readonly Use[], tankPr
   return (isTree(job) ? leastPipe(choice) : null) ?? stepByStep(choice);
 }
 
-/** One run less than places, all of them joined (the job's checks saw to that): no loop. */
-function isTree({ runs, places }: Job): boolean {
-  const reached = new Set(runs.flatMap(({ from, to }) => [from, to]));
-  return reached.size === runs.length + 1 && reached.size <= places.length + 1;
+/** As many runs as places, and all of them joined to the wellhead: no loop. */
+function isTree(job: Job): boolean {
+  return job.runs.length === job.places.length && placesReached(job).size === job.places.length + 1;
 }
 
 /** Area of the wall across the pipe: its material, and so about its price. */

@@ -205,7 +205,7 @@ function refusal(path: string, value: string, lookUp: () => unknown): JobIssue[]
 }
 
 /** The places that runs join to the wellhead, near or far. */
-function placesReached(job: Job): ReadonlySet<string> {
+export function placesReached(job: Job): ReadonlySet<string> {
   const reached = new Set([WELLHEAD]);
   let before = 0;
   while (reached.size > before) {

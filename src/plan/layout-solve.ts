@@ -14,6 +14,9 @@ import { JobError } from "./job-error.ts";
 import { runFittings } from "./pipes.ts";
 import type { Use } from "./uses.ts";
 
+/** Head beyond which no water lies, m; a thin pipe asked for a river has it on paper. */
+const MOST_HEAD = 1e9;
+
 /** What the layout is made of, sizes settled. */
 export interface Layout {
   /** The job. */
@@ -68,7 +71,7 @@ export function layoutNetwork(
 /** The layout in one use with the tank at a pressure. */
 export function solveUse(layout: Layout, use: Use, tankPressure: GaugePressure): SolvedNetwork {
   const solved = solveNetwork(layoutNetwork(layout, use.outlets, tankPressure));
-  if (solved.state !== "solved") {
+  if (solved.state !== "solved" || solved.junctions.some(({ head }) => Math.abs(head) > MOST_HEAD)) {
     throw new JobError([
       { path: "runs", value: use.name, expected: "runs and flows whose pressures lie within reach of each other" },
     ]);

@@ -161,7 +161,8 @@ describe("a hair to either side of the limit of", () => {
     const subject = dropPipe.pipe.name;
     holds({
       code: "drop-pipe-rating-exceeded",
-      found: (highestPressure) => dropPipeFindings(job, having(dropPipe, { highestPressure, pressureRating: psi(300) })),
+      found: (highestPressure) =>
+        dropPipeFindings(job, having(dropPipe, { highestPressure, pressureRating: psi(300) })),
       limit: psi(300),
       wrong: "above",
       severity: "stop",
@@ -275,13 +276,17 @@ describe("a hair to either side of the limit of", () => {
       motor: { power: horsepower(2) },
       lowestLevel: feet(140),
     } as never as Parameters<typeof dayFindings>[0];
-    const rated = { ...basis, lift: { job: readJob(ranch({ "tank.mostStartsPerDay": 40 })), setting: feet(150) } } as never;
+    const rated = {
+      ...basis,
+      lift: { job: readJob(ranch({ "tank.mostStartsPerDay": 40 })), setting: feet(150) },
+    } as never;
     // Starts are whole: the hair is in the count.
     for (const [of, limit, ground, source] of [
       [basis, 300, "published", "water-systems-council-performance-standard-for"],
       [rated, 40, "given", undefined],
     ] as const) {
-      const said = (starts: number) => dayFindings(of, { ...day, starts }).filter(({ code }) => code === "starts-a-day");
+      const said = (starts: number) =>
+        dayFindings(of, { ...day, starts }).filter(({ code }) => code === "starts-a-day");
       expect(said(limit)).toEqual([]);
       const [one] = said(limit + 1);
       expect(one).toMatchObject({ severity: "fix", basis: { kind: ground } });

@@ -22,7 +22,11 @@ function controlled() {
   const stage = controlsStage(lift, curve);
   const { layout } = planOf(ranch()).stages;
   const weight = lift.water.density * STANDARD_GRAVITY;
-  const found = (controls: { readonly [K in keyof Job["controls"]]?: unknown }, changes: Partial<ControlsStage> = {}, of = layout) =>
+  const found = (
+    controls: { readonly [K in keyof Job["controls"]]?: unknown },
+    changes: Partial<ControlsStage> = {},
+    of = layout,
+  ) =>
     controlsFindings(
       { ...lift, job: having(job, { controls: having(job.controls, controls) }) },
       curve,
@@ -49,7 +53,13 @@ describe("the stage", () => {
         }),
       })),
     );
-    expect(stage).toMatchObject({ cutIn: psi(52), cutOut: psi(72), setPressure: psi(62), minimumFlow: gpm(1), reliefPressure: psi(95) });
+    expect(stage).toMatchObject({
+      cutIn: psi(52),
+      cutOut: psi(72),
+      setPressure: psi(62),
+      minimumFlow: gpm(1),
+      reliefPressure: psi(95),
+    });
   });
 
   test("without pump or valve says nothing of them", () => {
@@ -112,7 +122,9 @@ describe("a hair to either side of the limit of", () => {
     const dry = (dryRunCutOff: boolean | undefined) =>
       found({ dryRunCutOff }).filter(({ code }) => code === "no-dry-run-cut-off");
     expect(dry(true)).toEqual([]);
-    expect(dry(false)).toMatchObject([{ severity: "look", value: { value: 0 }, limit: { value: 1 }, basis: { kind: "common practice" } }]);
+    expect(dry(false)).toMatchObject([
+      { severity: "look", value: { value: 0 }, limit: { value: 1 }, basis: { kind: "common practice" } },
+    ]);
     expect(dry(undefined)).toHaveLength(1);
   });
 
@@ -142,9 +154,15 @@ describe("a hair to either side of the limit of", () => {
     // The lowest end of the run to the house is the tank's own; the barn lies 8 ft under the tank.
     const above = (of: ReturnType<typeof rated>) => (reliefPressure: number) => found({ reliefPressure }, {}, of);
     holds({ ...relief, code: "relief-above-rating", found: above(rated(psi(100), null)), limit: psi(100) });
-    holds({ ...relief, code: "relief-above-rating", found: above(rated(psi(100), psi(100))), limit: psi(100) - weight * feet(8) });
+    holds({
+      ...relief,
+      code: "relief-above-rating",
+      found: above(rated(psi(100), psi(100))),
+      limit: psi(100) - weight * feet(8),
+    });
     holds({ ...relief, code: "relief-above-rating", found: above(rated(null, null)), limit: psi(125) });
-    const said = (of: ReturnType<typeof rated>) => above(of)(psi(130)).find(({ code }) => code === "relief-above-rating");
+    const said = (of: ReturnType<typeof rated>) =>
+      above(of)(psi(130)).find(({ code }) => code === "relief-above-rating");
     expect(said(rated(psi(100), null))?.message).toMatch(/the run wellhead – house\.$/);
     expect(said(rated(null, null))?.message).toMatch(/the tank\.$/);
     // A part that may see less than its water weighs may see none.
@@ -161,19 +179,32 @@ describe("a hair to either side of the limit of", () => {
         { ...lift, job: having(unrated, { controls: having(job.controls, { reliefPressure: undefined }) }) },
         curve,
         stage,
-        { ...layout, runs: layout.runs.map((run) => having(run, { pressureRating: run.to === "house" ? house : null })) },
+        {
+          ...layout,
+          runs: layout.runs.map((run) => having(run, { pressureRating: run.to === "house" ? house : null })),
+        },
       ).filter(({ code }) => code === "no-relief-valve");
     expect(untanked(null)).toEqual([]);
     expect(untanked(shutoff * (1 + 1e-6))).toEqual([]);
     const [one] = untanked(shutoff * (1 - 1e-6));
-    expect(one).toMatchObject({ severity: "stop", subject: "run wellhead – house", basis: { kind: "common practice" } });
+    expect(one).toMatchObject({
+      severity: "stop",
+      subject: "run wellhead – house",
+      basis: { kind: "common practice" },
+    });
     expect(one?.value.value).toBeCloseTo(shutoff, 0);
   });
 
   test("the relief valve's setting and capacity", () => {
     const { found, stage } = controlled();
     const base = { subject: "relief valve", basis: "common practice", wrong: "below" } as const;
-    holds({ ...base, code: "relief-below-cut-out", found: (reliefPressure) => found({ reliefPressure }), limit: psi(72), severity: "fix" });
+    holds({
+      ...base,
+      code: "relief-below-cut-out",
+      found: (reliefPressure) => found({ reliefPressure }),
+      limit: psi(72),
+      severity: "fix",
+    });
     const needed = stage.reliefCapacity ?? expect.unreachable("no capacity");
     holds({
       ...base,
@@ -190,10 +221,18 @@ describe("a hair to either side of the limit of", () => {
     const { found } = controlled();
     const use = "both hydrants";
     const held = (state: object, changes: Partial<ControlsStage> = {}) =>
-      found({}, { held: [{ use, flow: gpm(15), held: state as never }], ...changes }).filter(({ code }) => code.startsWith("use-"));
+      found({}, { held: [{ use, flow: gpm(15), held: state as never }], ...changes }).filter(({ code }) =>
+        code.startsWith("use-"),
+      );
     const falls = { state: "falls below cut-in", short: gpm(2) };
     expect(held(falls)).toMatchObject([
-      { code: "use-outruns-pump", severity: "fix", subject: use, value: { kind: "flow", value: gpm(15) }, basis: { kind: "derived" } },
+      {
+        code: "use-outruns-pump",
+        severity: "fix",
+        subject: use,
+        value: { kind: "flow", value: gpm(15) },
+        basis: { kind: "derived" },
+      },
     ]);
     expect(held(falls)[0]?.limit.value).toBeCloseTo(gpm(13), 12);
     const holding = { state: "holds", pressure: psi(62), mode: "regulating" };

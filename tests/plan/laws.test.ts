@@ -15,7 +15,8 @@ import { randomJobs } from "./random-jobs.ts";
 const STANDARD_GRAVITY = 9.80665;
 /** A plan runs in tens of milliseconds; the whole-job laws take fewer cases than those of one formula. */
 const RUNS = { numRuns: 40 };
-const TIME_LIMIT = 120_000;
+/** More than a mutation run waits for: there whole jobs by the dozen would be planned again for each mutant. */
+const TIME_LIMIT = 180_000;
 
 const close = (a: number, b: number, share = 1e-9): boolean =>
   Math.abs(a - b) <= share * Math.max(Math.abs(a), Math.abs(b), 1e-9);

@@ -47,7 +47,12 @@ describe("a hair to either side of the limit of", () => {
         found({ cables, conductorAmpacity }).filter(({ code }) => code === "ampacity");
       expect(said(carries)).toEqual([]);
       expect(said(carries + 1e-6)).toMatchObject([
-        { severity: "stop", subject: "long one", value: { value: carries }, basis: { kind: "published", source: "nfpa-70" } },
+        {
+          severity: "stop",
+          subject: "long one",
+          value: { value: carries },
+          basis: { kind: "published", source: "nfpa-70" },
+        },
       ]);
     }
   });
@@ -55,7 +60,10 @@ describe("a hair to either side of the limit of", () => {
   test("breaker and grounding conductor", () => {
     const { found, job } = powered();
     const breaker = (rating: number) =>
-      found({ fullLoadCurrent: 12, highestBreaker: 30 }, having(job, { power: having(job.power, { breaker: rating }) }));
+      found(
+        { fullLoadCurrent: 12, highestBreaker: 30 },
+        having(job, { power: having(job.power, { breaker: rating }) }),
+      );
     holds({ ...NFPA, code: "breaker-too-large", found: breaker, limit: 30, wrong: "above", severity: "stop" });
     holds({ code: "breaker-too-small", found: breaker, limit: 12, wrong: "below", severity: "fix", basis: "derived" });
     const grounding = (groundingSize: string) =>
@@ -115,13 +123,20 @@ describe("a hair to either side of the limit of", () => {
     const { of, found, job, stage } = powered();
     const wrong = of({ phase: "three-phase", voltage: 120 });
     expect(wrong).toMatchObject([
-      { code: "wrong-phase", severity: "stop", subject: "generator", value: { value: 3 }, limit: { value: 1 }, basis: { kind: "given" } },
+      {
+        code: "wrong-phase",
+        severity: "stop",
+        subject: "generator",
+        value: { value: 3 },
+        limit: { value: 1 },
+        basis: { kind: "given" },
+      },
     ]);
     const three = having(job.pump?.candidates?.[1]?.motor ?? expect.unreachable(), { phase: "three-phase" });
     const [generator] = stage.sources;
-    expect(powerFindings(job, three, { ...stage, cables: [], sources: generator === undefined ? [] : [generator] })).toMatchObject([
-      { code: "wrong-phase", value: { value: 1 }, limit: { value: 3 } },
-    ]);
+    expect(
+      powerFindings(job, three, { ...stage, cables: [], sources: generator === undefined ? [] : [generator] }),
+    ).toMatchObject([{ code: "wrong-phase", value: { value: 1 }, limit: { value: 3 } }]);
     // Each source is asked; the utility beside the generator stands.
     expect(found({ sources: [] }).filter(({ subject }) => subject === "generator")).toEqual([]);
   });
@@ -133,7 +148,9 @@ describe("a hair to either side of the limit of", () => {
     const with_ = (receptacle: string | null, state: string | undefined) =>
       of({
         receptacle,
-        generator: having(checked, { receptacle: state === undefined ? undefined : having(checked.receptacle ?? {}, { state } as never) }),
+        generator: having(checked, {
+          receptacle: state === undefined ? undefined : having(checked.receptacle ?? {}, { state } as never),
+        }),
       }).filter(({ code }) => code === "receptacle-voltage");
     // NEMA 5-20 is made for 125 V.
     expect(with_("5-20", "voltage too high")).toMatchObject([

@@ -50,7 +50,10 @@ describe("a hair to either side of a limit of the pump:", () => {
     // A hole cased to the bottom cannot be left for the casing.
     const [whole] = pumpFindings(readJob(ranch({ "well.casingDepth": "312 ft" })), {
       ...work,
-      stage: having(work.stage, { setting: feet(320), settingChecks: { ...work.stage.settingChecks, insideCasing: { met: false, margin: feet(-8) } } }),
+      stage: having(work.stage, {
+        setting: feet(320),
+        settingChecks: { ...work.stage.settingChecks, insideCasing: { met: false, margin: feet(-8) } },
+      }),
     });
     expect(whole?.remedy).toBe("Raise the pump.");
     // Ten feet of water are kept over the intake; with none left it draws air.
@@ -88,7 +91,9 @@ describe("a hair to either side of a limit of the pump:", () => {
       basis: "derived",
     });
     const cooling = (sleeve: "not needed" | "needed: too slow") => (velocity: number) =>
-      found({ cooling: { ...chosen.cooling, sleeve, velocity: velocity as never, leastVelocity: feetPerSecond(0.25) } });
+      found({
+        cooling: { ...chosen.cooling, sleeve, velocity: velocity as never, leastVelocity: feetPerSecond(0.25) },
+      });
     holds({
       ...base,
       code: "motor-cooling",
@@ -120,7 +125,12 @@ describe("a hair to either side of a limit of the pump:", () => {
       }).filter(({ code }) => code === "motor-overloaded");
     const [asked] = motor(1, 1);
     const most = asked?.value.value ?? expect.unreachable("a motor of a watt is not overloaded");
-    expect(asked).toMatchObject({ severity: "fix", subject: "B, 14 stages", basis: { kind: "given" }, limit: { value: 1 } });
+    expect(asked).toMatchObject({
+      severity: "fix",
+      subject: "B, 14 stages",
+      basis: { kind: "given" },
+      limit: { value: 1 },
+    });
     expect(motor((most / 1.25) * (1 + HAIR), 1.25)).toEqual([]);
     expect(motor((most / 1.25) * (1 - HAIR), 1.25)).toHaveLength(1);
     expect(motor(most * (1 + HAIR), undefined)).toEqual([]);
@@ -136,7 +146,14 @@ describe("a hair to either side of a limit of the pump:", () => {
       efficiency: `${0.6 * (20 * q - q ** 2)} %`,
     }));
     const document = ranch({
-      "pump.candidates": [{ name: "parabola", curve, diameter: "3.88 in", motor: { power: "3 hp", voltage: "230 V", phase: "single-phase" } }],
+      "pump.candidates": [
+        {
+          name: "parabola",
+          curve,
+          diameter: "3.88 in",
+          motor: { power: "3 hp", voltage: "230 V", phase: "single-phase" },
+        },
+      ],
       "controls.regulatingValve": undefined,
       uses: undefined,
       outlets: [{ name: "house", at: "house", flow: "7 gpm", pressure: "40 psi" }],
@@ -149,12 +166,20 @@ describe("a hair to either side of a limit of the pump:", () => {
       return pumpFindings(of, { ...work, stage }).filter((each) => each.code === code);
     };
     const [left] = share("far-left-of-best", 11, 6.5);
-    expect(left).toMatchObject({ severity: "look", subject: "parabola", basis: { kind: "published", source: "ansi-hi-9.6.3" } });
+    expect(left).toMatchObject({
+      severity: "look",
+      subject: "parabola",
+      basis: { kind: "published", source: "ansi-hi-9.6.3" },
+    });
     expect(left?.value.value).toBeCloseTo(0.65, 2);
     expect(left?.limit.value).toBe(0.7);
     expect(share("far-left-of-best", 11, 7.5)).toEqual([]);
     const [right] = share("upthrust", 12.5, 8);
-    expect(right).toMatchObject({ severity: "fix", subject: "parabola", basis: { kind: "published", source: "ansi-hi-9.6.3" } });
+    expect(right).toMatchObject({
+      severity: "fix",
+      subject: "parabola",
+      basis: { kind: "published", source: "ansi-hi-9.6.3" },
+    });
     expect(right?.value.value).toBeCloseTo(1.25, 2);
     expect(right?.limit.value).toBe(1.2);
     expect(share("upthrust", 11.5, 8)).toEqual([]);
@@ -175,7 +200,9 @@ describe("a hair to either side of a limit of the pump:", () => {
       });
     expect(share("far-left-of-best", 11, 8, uses(6.5))[0]?.value.value).toBeCloseTo(0.65, 2);
     expect(share("far-left-of-best", 11, 6, uses(7.5))).toEqual([]);
-    expect(share("far-left-of-best", 11, 6, having(uses(60), { uses: [{ name: "flood", outlets: ["small"] }] }))).toEqual([]);
+    expect(
+      share("far-left-of-best", 11, 6, having(uses(60), { uses: [{ name: "flood", outlets: ["small"] }] })),
+    ).toEqual([]);
   });
 
   test("none of the list suits", () => {
@@ -204,8 +231,16 @@ describe("a hair to either side of a limit of the pump:", () => {
     expect(said({ chosen: { ...chosen, name: "another" } })).toHaveLength(1);
     // A list of none: nothing is nearest, and what is asked is the duty.
     const [empty] = said({ candidates: [], chosen: null });
-    expect(empty).toMatchObject({ subject: "the pumps listed", value: { kind: "flow", value: 0 }, limit: { value: dutyFlow } });
+    expect(empty).toMatchObject({
+      subject: "the pumps listed",
+      value: { kind: "flow", value: 0 },
+      limit: { value: dutyFlow },
+    });
     const without = having(job, { pump: {} });
-    expect(codesOf(pumpFindings(without, { ...work, pump: null, stage: having(work.stage, { candidates: [], chosen: null }) }))).toEqual([]);
+    expect(
+      codesOf(
+        pumpFindings(without, { ...work, pump: null, stage: having(work.stage, { candidates: [], chosen: null }) }),
+      ),
+    ).toEqual([]);
   });
 });

@@ -222,7 +222,13 @@ describe.each(SYSTEMS)("the ranch's report, units %s", (units) => {
     const checked = power?.sources[0]?.generator;
     if (checked == null || !("margins" in checked)) return expect.unreachable("no margins");
     const unitOf = (check: string): Unit =>
-      check === "receptacle" ? AMPERES : /apparent/.test(check) ? ["VA", 0, "VA", 0] : /power/.test(check) ? POWER : SHARE;
+      check === "receptacle"
+        ? AMPERES
+        : /apparent/.test(check)
+          ? ["VA", 0, "VA", 0]
+          : /power/.test(check)
+            ? POWER
+            : SHARE;
     expect(rowsOf(report.get("Generator"))).toEqual(
       checked.margins.map(({ check, value, limit, margin }) => [
         "generator",
@@ -278,7 +284,8 @@ describe.each(SYSTEMS)("the ranch's report, units %s", (units) => {
         return [reading, how, a, `${b} to ${c}`, ""];
       }),
     );
-    const lines = (title: string) => (report.get(title) ?? "").split("\n").flatMap((line) => line.match(/^- (.*)/)?.[1] ?? []);
+    const lines = (title: string) =>
+      (report.get(title) ?? "").split("\n").flatMap((line) => line.match(/^- (.*)/)?.[1] ?? []);
     expect(lines("Cautions")).toEqual(plan.cautions.map(({ text }) => text.replaceAll("<", "&lt;")));
     expect(lines("Sources")).toEqual(citationsOf(plan).map((source) => `${source.id}: ${citeAsText(source)}`));
     expect(report.get("Sources")).toMatch(/^Limits marked common practice have no printed source\./);
@@ -422,7 +429,9 @@ describe("a report says no more than its plan", () => {
       "**House.** Something. Found 10.0 ft, limit 20.0 ft (common practice).",
     );
     expect(said({ severity: "good" })).toBe("Something. 10.0 ft against a limit of 20.0 ft (common practice). Do it.");
-    expect(said({ basis: { kind: "published", source: "nfpa-70", locator: "430.52" } })).toContain("(nfpa-70, 430.52).");
+    expect(said({ basis: { kind: "published", source: "nfpa-70", locator: "430.52" } })).toContain(
+      "(nfpa-70, 430.52).",
+    );
     expect(said({ basis: { kind: "derived", locator: "sums" } })).toContain("(derived, sums).");
     for (const [severity, title] of [
       ["stop", "Must not be built like this"],
@@ -430,7 +439,9 @@ describe("a report says no more than its plan", () => {
       ["look", "To look at"],
       ["good", "In order"],
     ])
-      expect(parts(reportOf({ ...plan, findings: [{ ...base, severity }] as never })).get(title as string)).toContain("Something.");
+      expect(parts(reportOf({ ...plan, findings: [{ ...base, severity }] as never })).get(title as string)).toContain(
+        "Something.",
+      );
   });
 
   test("a pump that gives nothing, a table without rows and names that would break it", () => {
@@ -456,5 +467,6 @@ test("a plan warns of generators where it has one, and of no hazard twice", () =
   expect(without.filter((code) => generators.includes(code))).toEqual([]);
   expect(without.slice(0, 5)).toEqual(["local-code", "drinking-water", "mains", "pressure", "lifting"]);
   for (const list of [with_, without]) expect(new Set(list).size).toBe(list.length);
-  for (const { basis, text } of planOf(ranch()).cautions) expect([basis, text].every((part) => part.length > 0)).toBe(true);
+  for (const { basis, text } of planOf(ranch()).cautions)
+    expect([basis, text].every((part) => part.length > 0)).toBe(true);
 });
