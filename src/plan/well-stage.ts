@@ -26,18 +26,20 @@ export function wellStage({ well }: Job, flow: VolumeFlow): WellStage {
   };
 }
 
-/** Steps at two flows fit the step law; one flow, or steps that fit no law, give drawdown in proportion. */
+/** Steps at two flows fit the step law; one flow, its drawdowns averaged, or steps that fit no law, give it in proportion. */
 function drawdownLawOf(well: JobWell): { readonly law: DrawdownLaw; readonly basis: WellStage["lawBasis"] } {
   const steps = well.test.map(({ flow, pumpingLevel }) => ({
     flow,
     drawdown: (pumpingLevel - well.staticLevel) as Length,
   }));
-  if (new Set(steps.map(({ flow }) => flow)).size > 1) {
-    const fit = fitStepTest({ steps });
-    if (fit.state === "law") return { law: fit.law, basis: "step test" };
-  }
   const largest = steps.reduce((most, step) => (step.flow > most.flow ? step : most));
-  return { law: singleTestLaw(largest), basis: steps.length > 1 ? "largest step alone" : "single test" };
+  if (steps.every(({ flow }) => flow === largest.flow)) {
+    const drawdown = steps.reduce((sum, step) => sum + step.drawdown, 0) / steps.length;
+    return { law: singleTestLaw({ flow: largest.flow, drawdown: drawdown as Length }), basis: "single test" };
+  }
+  const fit = fitStepTest({ steps });
+  if (fit.state === "law") return { law: fit.law, basis: "step test" };
+  return { law: singleTestLaw(largest), basis: "largest step alone" };
 }
 
 /** The parts of the hole, casing first. */

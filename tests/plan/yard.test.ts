@@ -9,7 +9,7 @@ import { highestVelocity } from "../../src/plan/choose-pipes.ts";
 import { layoutStage, pressureWhileUsed } from "../../src/plan/layout-stage.ts";
 import { familySizes, pipeNamed, ratingAt, runLoss } from "../../src/plan/pipes.ts";
 import { usesOf } from "../../src/plan/uses.ts";
-import { type Changes, cabin, having, ranch } from "./jobs.ts";
+import { type Changes, cabin, ranch } from "./jobs.ts";
 
 /** m/s², exact by definition (CGPM 1901). */
 const STANDARD_GRAVITY = 9.80665;
