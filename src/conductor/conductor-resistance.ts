@@ -119,7 +119,7 @@ function fromCode(size: ConductorSize, metal: Metal, solid: boolean): Known | un
 function fromStandard(area: number, metal: Metal, stranding: Stranding): Known | undefined {
   const table = { solid: iec60228Class1, stranded: iec60228Class2, flexible: iec60228Class5 }[stranding];
   const ohmsPerKilometre = table.find((row) => row.area === area)?.[metal];
-  if (ohmsPerKilometre === undefined || ohmsPerKilometre === null) return undefined;
+  if (typeof ohmsPerKilometre !== "number") return undefined;
   return { resistance: ohmsPerKilometre / 1000, from: IEC_TEMPERATURE as Temperature, method: "iec-60228" };
 }
 

@@ -4,7 +4,15 @@
  * @module
  */
 import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
-import { type Area, type Current, InputError, type Length, type Ratio, type Volume } from "../units/index.ts";
+import {
+  type Area,
+  type Current,
+  InputError,
+  type Length,
+  type Ratio,
+  type ResistancePerLength,
+  type Volume,
+} from "../units/index.ts";
 import { type CircuitSegment, conductorCount } from "./circuit.ts";
 import type { ConductorChoice } from "./conductor-choices.ts";
 import { readChoices } from "./smallest-conductor.ts";
@@ -129,6 +137,9 @@ function area(choice: ConductorChoice): Area {
   return choice.area as Area;
 }
 
-function segment(length: Length, { resistance, reactance }: ConductorChoice): CircuitSegment {
-  return { length, resistance, ...(reactance === undefined ? {} : { reactance }) };
+function segment(
+  length: Length,
+  { resistance, reactance = 0 as ResistancePerLength }: ConductorChoice,
+): CircuitSegment {
+  return { length, resistance, reactance };
 }

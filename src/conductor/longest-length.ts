@@ -3,9 +3,9 @@
  *
  * @module
  */
-import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
+import { requireList, requireObject } from "../numeric/index.ts";
 import { InputError, type Length, type Ratio, type Resistance, type Voltage } from "../units/index.ts";
-import { type CircuitSegment, lineFactor, readSegments, readSource } from "./circuit.ts";
+import { type CircuitSegment, type ConductorOhms, lineFactor, readSegments, readSource } from "./circuit.ts";
 import { type VoltageDropInput, voltageDrop } from "./voltage-drop.ts";
 
 /** A conductor and the drop allowed. */
@@ -94,8 +94,8 @@ export function longestLength(input: LongestLengthInput): LongestLength {
   });
   const { r, x } = { r: k * sum.r + current * inside.r, x: k * sum.x + current * inside.x };
   // Per metre of the conductor, and of what is settled: along the load voltage, and across it.
-  const [metre] = readSegments("conductor", [{ ...conductor, length: 1 as Length, joints: 0 as Resistance }], system);
-  const perMetre = metre ?? { r: 0, x: 0 };
+  const metre = { ...conductor, length: 1 as Length, joints: 0 as Resistance };
+  const [perMetre] = readSegments("conductor", [metre], system) as [ConductorOhms];
   const a = k * (perMetre.r * powerFactor + perMetre.x * sine);
   const b = k * (perMetre.x * powerFactor - perMetre.r * sine);
   const along = loadVoltage + r * powerFactor + x * sine;
@@ -106,9 +106,9 @@ export function longestLength(input: LongestLengthInput): LongestLength {
   const half = along * a + across * b;
   const rest = Math.max(0, (sourceVoltage - along) * (sourceVoltage + along) - across * across);
   const root = Math.sqrt(half * half + square * rest);
-  // Of the two forms of the root, the one that does not subtract.
-  const length = half >= 0 ? rest / (half + root) : (root - half) / square;
+  // Of the two forms of the root, the one that does not subtract: half is load voltage · a and products of ohms, none
+  // below 0. A conductor that takes nothing leaves NaN or Infinity.
+  const length = rest / (half + root);
   if (!(length <= LONGEST)) return { state: "unlimited" };
-  requireWithin("length", length, 0, LONGEST, "m");
   return { state: "limited", length: length as Length };
 }

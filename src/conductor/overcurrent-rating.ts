@@ -84,12 +84,9 @@ export function smallConductorLimit(size: ConductorSize, material: ConductorMate
   if (parts.system !== "AWG") return null;
   const limits: Readonly<Record<number, number>> =
     material === "copper" ? { 14: 15, 12: 20, 10: 30 } : { 12: 15, 10: 25 };
-  if (parts.gauge > (material === "copper" ? 14 : 12)) {
-    throw new InputError(
-      "size",
-      size,
-      `${material === "copper" ? 14 : 12} AWG or thicker, the thinnest for power wiring`,
-    );
+  const thinnest = material === "copper" ? 14 : 12;
+  if (parts.gauge > thinnest) {
+    throw new InputError("size", size, `${thinnest} AWG or thicker, the thinnest for power wiring`);
   }
   return (limits[parts.gauge] ?? null) as Current | null;
 }

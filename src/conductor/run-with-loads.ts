@@ -164,7 +164,7 @@ export function runVoltages(input: RunVoltagesInput): RunVoltages | RunCollapsed
   const needed = walkBack(run, 0).sourceVoltage;
   if (!(needed < sourceVoltage)) return { state: "collapsed", needed, available: sourceVoltage };
   // At the upper end the far voltage alone exceeds the source's by all that the conductors can take.
-  const inside = (run.steps[0]?.total ?? 0) * Math.hypot(run.inside.r, run.inside.x);
+  const inside = run.total * Math.hypot(run.inside.r, run.inside.x);
   const most = run.steps.reduce((sum, { r, x, total }) => sum + total * Math.hypot(r, x), sourceVoltage + inside);
   return walkBack(run, findRoot(missing, 0, most * (1 + 1e-9)).x);
 }
@@ -179,6 +179,8 @@ interface Step extends ConductorOhms {
 
 interface Run {
   readonly steps: readonly Step[];
+  /** Sum of all loads as plain numbers. */
+  readonly total: number;
   readonly inside: ConductorOhms;
   readonly own: boolean;
 }
@@ -208,7 +210,7 @@ function readRun(input: RunInput): Run {
       return { r: k * r, x: k * x, current, cosine: powerFactor, sine: Math.sqrt(1 - powerFactor ** 2), total };
     })
     .reverse();
-  return { steps, inside, own: reference === "own voltage" };
+  return { steps, total, inside, own: reference === "own voltage" };
 }
 
 function walkBack(run: Run, farVoltage: number): RunVoltages {

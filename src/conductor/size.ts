@@ -24,7 +24,7 @@ const THINNEST_GAUGE = 40;
 
 /** Takes a canonical size apart, or refuses it under the caller's parameter name. Private to the library. */
 export function readSize(parameter: string, size: unknown): SizeParts {
-  if (typeof size === "string" && size.length <= 20) {
+  if (typeof size === "string") {
     const aught = /^([1-4])\/0 AWG$/.exec(size);
     if (aught) return { system: "AWG", gauge: 1 - Number(aught[1]) };
     const [, digits, system] = /^(\d{1,4}(?:\.\d{1,3})?) (AWG|kcmil|mm²)$/.exec(size) ?? [];

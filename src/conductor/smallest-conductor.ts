@@ -4,7 +4,14 @@
  * @module
  */
 import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
-import { type Current, InputError, type Length, type Ratio, type Voltage } from "../units/index.ts";
+import {
+  type Current,
+  InputError,
+  type Length,
+  type Ratio,
+  type ResistancePerLength,
+  type Voltage,
+} from "../units/index.ts";
 import type { CircuitSegment } from "./circuit.ts";
 import type { ConductorChoice } from "./conductor-choices.ts";
 import { lockedRotorDrop } from "./locked-rotor-drop.ts";
@@ -108,16 +115,15 @@ export function smallestConductor(input: SmallestConductorInput): ConductorFound
   const offered = readChoices(choices);
 
   const tried = offered.map((choice) => {
-    const { resistance, reactance } = choice;
-    const segment: CircuitSegment = { length, resistance, ...(reactance === undefined ? {} : { reactance }) };
-    const segments = [...settled, segment];
+    const { resistance, reactance = 0 as ResistancePerLength } = choice;
+    const segments = [...settled, { length, resistance, reactance }];
     const drop = voltageDrop({ ...input, segments });
     return { choice, drop, fails: firstFailure() };
 
     function firstFailure(): ConductorLimit | undefined {
       if (!(drop.state === "carried" && drop.share <= dropLimit)) return "voltage drop";
       if (start !== undefined && startingShare(input, start, segments) < start.leastVoltage) return "starting voltage";
-      return choice.ampacity !== undefined && choice.ampacity < ampacityNeeded ? "ampacity" : undefined;
+      return (choice.ampacity ?? Infinity) < ampacityNeeded ? "ampacity" : undefined;
     }
   });
   const at = tried.findIndex(({ fails }) => fails === undefined);
@@ -137,19 +143,10 @@ function startingShare(
   start: ConductorStart,
   segments: readonly CircuitSegment[],
 ): number {
-  const { system, sourceVoltage, source } = input;
+  const { system } = input;
   if (system === "direct current") throw new InputError("start", start, "nothing for direct current");
-  const { lockedRotorCurrent, lockedRotorPowerFactor, ratedVoltage } = start;
-  const { motorVoltage } = lockedRotorDrop({
-    system,
-    sourceVoltage,
-    ...(source === undefined ? {} : { source }),
-    segments,
-    lockedRotorCurrent,
-    lockedRotorPowerFactor,
-    ratedVoltage,
-  });
-  return motorVoltage / ratedVoltage;
+  const { motorVoltage } = lockedRotorDrop({ ...input, ...start, system, segments });
+  return motorVoltage / start.ratedVoltage;
 }
 
 /** Checks the sizes on offer. Private to the library. */

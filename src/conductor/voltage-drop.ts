@@ -141,7 +141,8 @@ export function voltageDrop(input: VoltageDropInput): VoltageDrop {
   const adjacent = Math.sqrt(Math.max(0, (sourceVoltage - across) * (sourceVoltage + across)));
   // Vs − √(Vs² − across²) without losing the digits that a subtraction would.
   const drop = inPhase + (across * across) / (sourceVoltage + adjacent);
-  if (!(Math.abs(across) <= sourceVoltage && drop <= sourceVoltage)) {
+  // Where `across` alone is over the source voltage, so is its square over it, and with it the drop.
+  if (!(drop <= sourceVoltage)) {
     return { state: "collapsed", needed: Math.hypot(inPhase, across) as Voltage, available: sourceVoltage };
   }
   const loadVoltage = sourceVoltage - drop;

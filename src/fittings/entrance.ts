@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
+import { polyline, requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
 
 /** The mouth of a pipe out of a tank, and how it is shaped. */
 export interface EntranceInput {
@@ -51,12 +51,7 @@ export function entranceCoefficient(input: EntranceInput): number {
   requireOneOf("mouth", mouth, ["projecting", "flush"]);
   requireWithin("rounding", rounding, 0, 10, "");
   if (mouth === "projecting") return PROJECTING;
-  let [r0, k0] = ROUNDED[0] ?? [0, 0];
-  for (const [r1, k1] of ROUNDED) {
-    if (rounding <= r1) return r1 === r0 ? k1 : k0 + ((rounding - r0) / (r1 - r0)) * (k1 - k0);
-    [r0, k0] = [r1, k1];
-  }
-  return k0;
+  return polyline(ROUNDED, rounding);
 }
 
 /**

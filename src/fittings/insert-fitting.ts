@@ -3,7 +3,7 @@
  *
  * @module
  */
-import { requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
+import { polyline, requireObject, requireOneOf, requireWithin } from "../numeric/index.ts";
 import { frictionFactor } from "../pipe/index.ts";
 import { InputError, type KinematicViscosity, type Length, type VolumeFlow } from "../units/index.ts";
 import { suddenContraction, suddenExpansion } from "./bore-change.ts";
@@ -135,13 +135,6 @@ const LARGEST = 2.1;
 function usualBore(pipeBore: number): { readonly bore: number; readonly insideRange: boolean } {
   const inches = pipeBore / INCH;
   const insideRange = inches >= SMALLEST && inches <= LARGEST;
-  const next = insertBores.findIndex((row) => row[1] >= inches);
-  const above = insertBores[next < 0 ? insertBores.length - 1 : next];
-  const below = insertBores[next - 1] ?? above;
-  if (above === undefined || below === undefined) throw new InputError("bore", undefined, "a measured bore");
-  const ratioAbove = above[2] / above[1];
-  const ratioBelow = below[2] / below[1];
-  if (below === above || next < 0) return { bore: pipeBore * ratioAbove, insideRange };
-  const share = (inches - below[1]) / (above[1] - below[1]);
-  return { bore: pipeBore * (ratioBelow + share * (ratioAbove - ratioBelow)), insideRange };
+  const shares = insertBores.map(([, pipe, insert]) => [pipe, insert / pipe] as const);
+  return { bore: pipeBore * polyline(shares, inches), insideRange };
 }

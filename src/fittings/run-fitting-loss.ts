@@ -94,7 +94,7 @@ export function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: st
     case "insert": {
       const { form, bore } = fitting;
       if (bore !== undefined) requireWithin(`${path}.bore`, bore, insideDiameter / 10, insideDiameter, "m");
-      const insert = insertFittingCoefficient({ ...run, form, ...(bore !== undefined && { bore }) });
+      const insert = insertFittingCoefficient({ ...fitting, ...run });
       return {
         headLoss: headLossOf(insert.coefficient ?? 0, flow, insideDiameter),
         method: insert.boreBasis === "measured" ? "derived" : "common practice",

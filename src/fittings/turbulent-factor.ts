@@ -45,8 +45,7 @@ export function fullyTurbulentFactor(input: FullyTurbulentInput): number {
   requireObject("input", input);
   const { insideDiameter } = input;
   requireWithin("insideDiameter", insideDiameter, 1e-4, 100, "m");
-  // Of the narrowest bores the steel's own grain would be half the diameter; there the wall is as rough as can be.
-  const roughness = input.roughness ?? Math.min(COMMERCIAL_STEEL, insideDiameter / 2);
+  const roughness = input.roughness ?? COMMERCIAL_STEEL;
   requireWithin("roughness", roughness, 1e-9, insideDiameter / 2, "m (at most half the inside diameter)");
   return 1 / (2 * Math.log10((3.7 * insideDiameter) / roughness)) ** 2;
 }

@@ -26,5 +26,6 @@ export {
 export { type Integral, integrate } from "./integrate.ts";
 export { type LeastSquares, leastSquares } from "./least-squares.ts";
 export { type CubicLine, cubicSlope, cubicValue, monotoneCubic } from "./monotone-cubic.ts";
+export { polyline } from "./polyline.ts";
 export { dormandPrince, type Rates, type StepRoom, stepRoom } from "./runge-kutta.ts";
 export { sameBitsExp, sameBitsLog } from "./same-bits.ts";

@@ -80,7 +80,7 @@ export function diameterForHeadLoss(input: DiameterForHeadLossInput): DiameterFo
     : { state: "rougher than the bore", narrowest: (2 * roughness) as Length };
 }
 
-/** The bore by the law that its own Reynolds number asks for; 0 where the wall is too rough. `drop` is g h / L. */
+/** The bore by the law that its own Reynolds number asks for; under two roughnesses where the wall is too rough. `drop` is g h / L. */
 function bore(flow: number, drop: number, roughness: number, viscosity: number): number {
   // D · Re depends on neither bore nor loss.
   const bulk = (4 * flow) / (Math.PI * viscosity);
@@ -94,7 +94,9 @@ function bore(flow: number, drop: number, roughness: number, viscosity: number):
   const excess = (D: number): number =>
     (onBridge(bridge(roughness / D), bulk / D).value * 8 * flow * flow) / (Math.PI * Math.PI * (D * D * D * D * D)) -
     drop;
-  if (least >= wide || excess(wide) >= 0) return wide;
-  if (excess(least) <= 0) return least === narrow ? narrow : 0;
+  // Where the narrowest bore the wall allows loses too little, none so narrow as to do; else Re is 4000 or 2000 but for
+  // rounding. Where that bore is over the wide end, what is found between is under it, and so too narrow as well.
+  if (excess(least) <= 0) return narrow;
+  if (excess(wide) >= 0) return wide;
   return findRoot(excess, least, wide).x;
 }

@@ -50,13 +50,10 @@ export function findPipe(text: string): PipeSize {
   const found = ofNominal(wanted.nominal).filter((pipe) => fits(pipe, wanted));
   const [first] = found;
   if (first === undefined) throw new InputError("pipe", text, `a known pipe; near it are ${near(listPipes(), wanted)}`);
-  const sameBody = found.every(
-    (pipe) => pipe.standard === first.standard && pipe.series === first.series && pipe.nominal === first.nominal,
-  );
+  const sameBody = found.every((pipe) => pipe.standard === first.standard && pipe.series === first.series);
   if (!sameBody) throw new InputError("pipe", text, `one pipe; it could be ${names(found)}`);
-  return found.reduce((least, pipe) =>
-    (pipe.pressureRating ?? Infinity) < (least.pressureRating ?? Infinity) ? pipe : least,
-  );
+  // Every table lists its grades in rising order of rating.
+  return first;
 }
 
 /** The pipes of a nominal size: some forty to work out instead of all. */
@@ -71,7 +68,7 @@ function fits(pipe: PipeSize, wanted: Wanted): boolean {
     (wanted.nominal === undefined || pipe.nominal === wanted.nominal) &&
     (wanted.material === undefined || pipe.material === wanted.material) &&
     (wanted.grade === undefined || pipe.grade === wanted.grade) &&
-    (wanted.series === undefined || wanted.series === series.replace(/ CTS$/, "").replace(/^DR /, "SDR ")) &&
+    (wanted.series === undefined || wanted.series === series.replace(" CTS", "").replace(/^DR /, "SDR ")) &&
     (wanted.standard === undefined ||
       pipe.standard.endsWith(` ${wanted.standard}`) ||
       pipe.standard.endsWith(` ${wanted.standard}M`)) &&
@@ -96,14 +93,12 @@ function near(all: readonly PipeSize[], wanted: Wanted): string {
     ["nominal", "material"],
     ["material", "series"],
     ["material"],
-    ["nominal"],
   ];
-  for (const keys of kept) {
-    const looser: Wanted = Object.fromEntries(keys.filter((key) => key in wanted).map((key) => [key, wanted[key]]));
-    const found = all.filter((pipe) => fits(pipe, looser));
-    if (found.length > 0) return names(found);
-  }
-  return names(all);
+  const found = kept.map((keys) => {
+    const looser: Wanted = Object.fromEntries(keys.map((key) => [key, wanted[key]]));
+    return all.filter((pipe) => fits(pipe, looser));
+  });
+  return names(found.find(({ length }) => length > 0) ?? all);
 }
 
 function names(pipes: readonly PipeSize[]): string {

@@ -85,7 +85,7 @@ export function parallelLoss(input: RunFlowInput): SolvedRun {
   );
   if (most > 1e5) throw new InputError("flow", flow, "a flow that loses at most 100000 m of head in these pipes");
   const excess = (head: number): number => parallelFlow({ pipes, headLoss: head as Length, viscosity }).flow - target;
-  const size = target === 0 ? 0 : excess(most) <= 0 ? most : findRoot(excess, 0, most).x;
+  const size = excess(most) <= 0 ? most : findRoot(excess, 0, most).x;
   const headLoss = (flow < 0 ? -size : size) as Length;
   const flows = parallelFlow({ pipes, headLoss, viscosity }).parts.map((part) => part.flow);
   return { flow, headLoss, flows, losses: pipes.map(() => headLoss) };

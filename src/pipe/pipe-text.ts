@@ -77,8 +77,8 @@ export function readPipeText(text: string): Wanted & { readonly nominal: string 
   let rest = ` ${text.replace(/[¼½¾⅜⅝]/g, (mark) => ` ${VULGAR_FRACTIONS[mark]}`)} `
     .toUpperCase()
     .replace(/[–—]/g, "-")
-    .replace(/(\d) *- *(\d+\/)/g, "$1-$2")
-    .replace(/\s+/g, " ");
+    .replace(/\s+/g, " ")
+    .replace(/(\d) ?- ?(\d+\/)/g, "$1-$2");
   const wanted: Wanted = {};
   for (const [pattern, take] of RULES) {
     const words = pattern.exec(rest);
@@ -123,7 +123,7 @@ function readGrade(wanted: Wanted, material: string, grade: string): void {
 }
 
 function readStandard(wanted: Wanted, words: RegExpExecArray): void {
-  const number = (words[1] ?? words[2] ?? "").replace("F877", "F876").replace(/^(?:EN)?12201$/, "4427");
+  const number = (words[1] ?? words[2] ?? "").replace("F877", "F876").replace("12201", "4427");
   assign(wanted, "standard", number);
 }
 

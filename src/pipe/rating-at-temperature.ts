@@ -13,7 +13,7 @@ import {
   inFahrenheit,
   type Temperature,
 } from "../units/index.ts";
-import type { DeratingTable } from "./derating/derating-table.ts";
+import type { DeratingRow, DeratingTable } from "./derating/derating-table.ts";
 import { isoPeDerating } from "./derating/iso-pe.ts";
 import { isoPvcDerating } from "./derating/iso-pvc.ts";
 import { pe3408Derating } from "./derating/pe3408.ts";
@@ -109,7 +109,7 @@ export function ratingAtTemperature(input: RatingAtTemperatureInput): RatingAtTe
   }
   const factor = factorAt(table, table.unit === "°F" ? inFahrenheit(temperature) : inCelsius(temperature));
   if (factor === null) {
-    const last = table.rows.at(-1)?.[0] ?? 0;
+    const [last] = table.rows.at(-1) as DeratingRow;
     const warmest = table.unit === "°F" ? fahrenheit(last) : celsius(last);
     return { state: "too warm", warmest, method: table.source };
   }
@@ -120,7 +120,7 @@ export function ratingAtTemperature(input: RatingAtTemperatureInput): RatingAtTe
 const SAME = 1e-9;
 
 function factorAt(table: DeratingTable, temperature: number): number | null {
-  let [t0, f0] = table.rows[0] ?? [0, 1];
+  let [t0, f0] = table.rows[0];
   for (const [t1, f1] of table.rows) {
     if (temperature <= t1 + SAME) {
       if (table.between === "steps" || t1 === t0) return f1;

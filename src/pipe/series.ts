@@ -99,7 +99,7 @@ export function seriesFlow(input: RunLossInput): SolvedRun {
     ...pipes.map((pipe) => flowForHeadLoss({ ...pipe, headLoss: target as Length, viscosity }).flow),
   );
   const excess = (flow: number): number => seriesLoss({ pipes, flow: flow as VolumeFlow, viscosity }).headLoss - target;
-  const size = target === 0 ? 0 : excess(most) <= 0 ? most : findRoot(excess, 0, most).x;
+  const size = excess(most) <= 0 ? most : findRoot(excess, 0, most).x;
   const flow = (headLoss < 0 ? -size : size) as VolumeFlow;
   const losses = seriesLoss({ pipes, flow, viscosity }).parts.map((part) => part.headLoss);
   return { flow, headLoss, flows: pipes.map(() => flow), losses };

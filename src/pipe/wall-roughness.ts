@@ -79,13 +79,10 @@ export const wallRoughnesses: readonly WallRoughness[] = [
  * @source common practice: plastics taken as drawn tubing, stainless steel as steel
  */
 export function wallRoughness(material: WallMaterial): WallRoughness {
-  const found = wallRoughnesses.find((row) => row.material === material);
-  if (found === undefined) {
-    requireOneOf(
-      "material",
-      material,
-      wallRoughnesses.map((row) => row.material),
-    );
-  }
-  return found as WallRoughness;
+  requireOneOf(
+    "material",
+    material,
+    wallRoughnesses.map((row) => row.material),
+  );
+  return wallRoughnesses.find((row) => row.material === material) as WallRoughness;
 }

@@ -1,6 +1,7 @@
 /** Both sides of every limit, whole circuits by complex arithmetic written out here, and what is refused. */
 import fc from "fast-check";
 import {
+  ambientFactor,
   type ConductorChoice,
   type ConductorSize,
   conductorAmpacity,
@@ -152,6 +153,12 @@ describe("the temperature of a conductor", () => {
     ]);
   });
 
+  test("without current it is the ambient's, within the rating up to just that", () => {
+    const idle = (ambient: number) =>
+      conductorTemperature({ ...run, current: amperes(0), ambient: celsius(ambient) }).state;
+    expect([idle(75), idle(75.001)]).toEqual(["within rating", "above rating"]);
+  });
+
   test("a table for an ambient at or over the rated temperature is refused", () => {
     const at = (ambient: number) =>
       refusedWith(() => conductorTemperature({ ...run, current: amperes(1), tableAmbient: celsius(ambient) }))?.[0];
@@ -195,6 +202,22 @@ describe("resistance and temperature", () => {
     expect([told(7.82), told(7.83)]).toEqual([undefined, "hotResistance"]);
     // A rise of −0.9/0.003 = −300 K from 293.15 K.
     expect([told(0.13, 0.003), told(0.1, 0.003)]).toEqual([undefined, "hotResistance"]);
+    // In powers of two, to the bit: 1/512 per kelvin at 256 K is a line through 0 K at a half and 2000 K at 4.40625.
+    const line = { coldResistance: ohms(1), coldTemperature: 256 as Temperature };
+    const read = (hot: number) =>
+      refusedWith(() =>
+        temperatureFromResistance({
+          ...line,
+          hotResistance: ohms(hot),
+          coefficient: { perKelvin: 1 / 512, at: line.coldTemperature },
+        }),
+      )?.[0];
+    expect([read(0.5), read(0.500001), read(4.40625), read(4.40626)]).toEqual([
+      "hotResistance",
+      undefined,
+      undefined,
+      "hotResistance",
+    ]);
   });
 });
 
@@ -228,6 +251,24 @@ describe("inside the published range", () => {
     // 5.26 mm² wire of 9 AWG and IEC 60028 copper, 0.017241 Ω mm²/m at 20 °C: 13 AWG is 2.6243 mm².
     const cold = conductorResistance({ size: "13 AWG", stranding: "solid", temperature: celsius(20) }).resistance;
     expect(Math.abs(cold / (0.017241e-6 / 2.6243e-6) - 1)).toBeLessThan(1e-3);
+  });
+
+  test("aluminium that its class does not list has the resistance of the law", () => {
+    // Class 2 of IEC 60228 begins at 10 mm² in aluminium.
+    const of = (size: ConductorSize) => conductorResistance({ size, material: "aluminium" }).method;
+    expect([of("6 mm²"), of("10 mm²")]).toEqual(["iec-60028", "iec-60228"]);
+  });
+
+  test("a table of ampacity is for an ambient at least 1 K under its insulation", () => {
+    const at = (tableAmbient: number) =>
+      refusedWith(() =>
+        ambientFactor({
+          insulation: 350 as Temperature,
+          ambient: 300 as Temperature,
+          tableAmbient: tableAmbient as Temperature,
+        }),
+      )?.[0];
+    expect([at(349), at(349.01)]).toEqual([undefined, "tableAmbient"]);
   });
 
   test("up to nine circuits together are listed", () => {
@@ -268,6 +309,9 @@ describe("ampacity", () => {
     expect(conductorAmpacity({ ...given, material: "aluminium", table: [row] as never }).tabulated).toBe(30);
     const spoilt = [{ ...row, copper: [30, 35, -1] }];
     expect(refusedWith(() => conductorAmpacity({ ...given, table: spoilt as never }))?.[0]).toBe("table[0].copper[2]");
+    const other = { ...row, size: "8 AWG" };
+    const lacking = () => conductorAmpacity({ ...given, size: "6 AWG", table: [row, other] as never });
+    expect(lacking).toThrow("a size in the table: 10 AWG, 8 AWG");
   });
 
   test("a band of ambient ends at its whole degree", () => {
@@ -297,8 +341,8 @@ describe("ampacity", () => {
     const of = (size: ConductorSize, metal: "copper" | "aluminium") => smallConductorLimit(size, metal);
     expect([of("14 AWG", "copper"), of("12 AWG", "aluminium"), of("10 AWG", "aluminium")]).toEqual([15, 15, 25]);
     expect([of("8 AWG", "copper"), of("250 kcmil", "copper"), of("4 mm²", "copper")]).toEqual([null, null, null]);
-    expect(refusedWith(() => of("16 AWG", "copper"))?.[0]).toBe("size");
-    expect(refusedWith(() => of("14 AWG", "aluminium"))?.[0]).toBe("size");
+    expect(() => of("16 AWG", "copper")).toThrow("size: expected 14 AWG or thicker");
+    expect(() => of("14 AWG", "aluminium")).toThrow("size: expected 12 AWG or thicker");
   });
 
   test("grounding conductors enlarged with the circuit (NEC 250.122(B))", () => {
@@ -447,11 +491,26 @@ describe("circuits", () => {
     expect(longestLength({ ...load, conductor: half, settled, dropLimit: ratio(0.0099) }).state).toBe(
       "limit already exceeded",
     );
-    expect(
-      refusedWith(() =>
-        longestLength({ ...load, nominalVoltage: volts(250), conductor: half, dropLimit: ratio(0.5) }),
-      )?.[0],
-    ).toBe("dropLimit");
+    const ofNominal = (nominal: number) => () =>
+      longestLength({ ...load, nominalVoltage: volts(nominal), conductor: half, dropLimit: ratio(0.5) });
+    expect(refusedWith(ofNominal(250))?.[0]).toBe("dropLimit");
+    // Half of 200 V is all of the 100 V: 2 · 10 km · 0.0005 Ω/m · 10 A.
+    expect(ofNominal(200)()).toMatchObject({ state: "limited", length: 10_000 });
+  });
+
+  test("a length is up to 100 km; what reaches farther is unlimited", () => {
+    // 2 · 100 km · 2⁻¹⁴ Ω/m · 8 A is all of 100 000/1024 V, in powers of two.
+    const reach = (resistance: number) =>
+      longestLength({
+        ...load,
+        sourceVoltage: volts(100_000 / 1024),
+        nominalVoltage: volts(200_000 / 1024),
+        current: amperes(8),
+        conductor: { resistance: perMetre(resistance) },
+        dropLimit: ratio(0.5),
+      });
+    expect(reach(2 ** -14)).toEqual({ state: "limited", length: 100_000 });
+    expect(reach(2 ** -14 * 0.999)).toEqual({ state: "unlimited" });
   });
 
   const choice = (size: string, resistance: number, rest: Partial<ConductorChoice> = {}): ConductorChoice => ({
@@ -484,6 +543,19 @@ describe("circuits", () => {
     expect(smallestConductor({ ...job, choices: [choice("bare", 2 ** -9)], dropLimit: ratio(0.5) }).state).toBe(
       "found",
     );
+  });
+
+  test("conductors may take all that the source has, and no more", () => {
+    // 2 · 128 m · 2⁻⁴ Ω/m · 8 A = 128 V.
+    const state = (current: number) =>
+      voltageDrop({
+        ...load,
+        sourceVoltage: volts(128),
+        current: amperes(current),
+        segments: [{ length: metres(128), resistance: perMetre(2 ** -4) }],
+      });
+    expect(state(8)).toMatchObject({ state: "carried", drop: 128, loadVoltage: 0, share: 1 });
+    expect(state(8.001)).toMatchObject({ state: "collapsed", available: 128 });
   });
 
   test("a drop that collapses the circuit is a voltage drop, whatever share it is of", () => {
@@ -575,6 +647,24 @@ describe("circuits", () => {
     expect(sizes([shy, thick], [thin, thick], 0.01)).toEqual(["thick", "thin"]);
   });
 
+  test("a pair may lose just the limit; of two alike in all the first is taken; one that collapses is none", () => {
+    // Powers of two: 2 · (16 · 2⁻⁵ + 16 · 2⁻⁶) Ω · 4 A = 6 V of 96 V, one sixteenth, either way round.
+    const [thin, thick] = [
+      choice("thin", 2 ** -5, { area: (2 ** -20) as Area }),
+      choice("thick", 2 ** -6, { area: (2 ** -19) as Area }),
+    ];
+    const pair = (dropLimit: number, current = 4) => {
+      const run = { length: metres(16), choices: [thin, thick] };
+      const job = { ...load, sourceVoltage: volts(96), current: amperes(current), runs: [run, run] } as const;
+      const got = leastMetal({ ...job, dropLimit: dropLimit as Ratio });
+      return got.state === "found" ? got.choices.map(({ size }) => size) : got.state;
+    };
+    expect(pair(1 / 16)).toEqual(["thin", "thick"]);
+    expect(pair(1 / 16 - 1e-9)).toEqual(["thick", "thick"]);
+    // At 64 A two thin ones would take 128 V of the 96.
+    expect(pair(0.99, 64)).toEqual(["thick", "thick"]);
+  });
+
   test("a size of the ampacity needed is able, one without any is taken for able", () => {
     const pair = (ampacity?: number) => {
       const one = choice("one", 1e-3, { area: 1e-6 as Area, ...(ampacity && { ampacity: amperes(ampacity) }) });
@@ -598,6 +688,22 @@ describe("circuits", () => {
     // 2 · 100 m · 0.01 Ω/m · 64 A takes all of the 128 V.
     expect(run(64, 1)).toMatchObject({ state: "collapsed", needed: 128, available: 128 });
     expect(run(63, 1)).toMatchObject({ state: "carried" });
+  });
+
+  test("without current the far voltage is the source's; a coil before a load takes little along with it", () => {
+    const far = (current: number, reactance: number) => {
+      const got = runVoltages({
+        system: "single-phase",
+        sourceVoltage: volts(100),
+        source: { resistance: ohms(0), reactance: ohms(reactance) },
+        segments: [{ length: metres(10), resistance: perMetre(0) }],
+        loads: [{ current: amperes(current), powerFactor: ratio(1) }],
+      });
+      return got.state === "carried" ? (got.voltages[0] as number) : Number.NaN;
+    };
+    expect(far(0, 3)).toBeCloseTo(100, 12);
+    // A right angle between 60 V over the coil and 80 V at the load: 60² + 80² = 100².
+    expect(far(20, 3)).toBeCloseTo(80, 12);
   });
 
   test("a source of no resistance given is one of none", () => {

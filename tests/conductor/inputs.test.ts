@@ -73,6 +73,11 @@ describe("wrong input is refused by name", () => {
     ["a metric size in the code's table", () => conductorAmpacity({ size: "4 mm²", insulation: "75 °C" }), "size"],
     ["a size Table 9 lacks", () => conductorImpedance({ size: "700 kcmil", raceway: "steel" }), "size"],
     [
+      "a size Table 9 lacks, in aluminium",
+      () => conductorImpedance({ size: "700 kcmil", material: "aluminium", raceway: "steel" }),
+      "size",
+    ],
+    [
       "aluminium thinner than the table's",
       () => conductorAmpacity({ size: "14 AWG", material: "aluminium", insulation: "75 °C" }),
       "size",

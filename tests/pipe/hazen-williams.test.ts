@@ -113,5 +113,7 @@ test("the coefficient of an age is that of the next printed one, and older than 
   expect([0, 1, 5, 6, 20].map((years) => at(years).coefficient)).toEqual([130, 120, 120, 100, 100]);
   expect(at(20).insideRange).toBe(true);
   expect(at(21)).toMatchObject({ coefficient: 100, age: 20, insideRange: false });
+  // Printed for any age: no scale grows on plastic.
+  expect(hazenWilliamsCoefficient({ material: "plastic", age: (100 * year) as Duration }).insideRange).toBe(true);
   expect(() => hazenWilliamsCoefficient({ material: "straw" as "plastic" })).toThrow("material");
 });

@@ -9,12 +9,16 @@ import {
   frictionFactor,
   hazenWilliamsLoss,
   listPipes,
+  metalPipeWorkingPressure,
+  type PipeOfRun,
   parallelFlow,
   parallelLoss,
   pipeMass,
   pipesOf,
+  pressureRatingOfWall,
   ratingAtTemperature,
   roughnessForHeadLoss,
+  serghidesFactor,
   seriesFlow,
   seriesLoss,
   swameeJainFactor,
@@ -31,13 +35,15 @@ import {
   type KinematicViscosity,
   type Length,
   psi,
+  psiModulus,
   type Temperature,
   type VolumeFlow,
 } from "risingmain/units";
 import { describe, expect, test } from "vitest";
-import { refused } from "../refused.ts";
+import { refused, refusedWith } from "../refused.ts";
 
-const viscosity = 1e-6 as KinematicViscosity;
+/** Near 1e-6, and a power of two: the Reynolds number of `flowAt` is then met to the bit. */
+const viscosity = (2 ** -20) as KinematicViscosity;
 const bore = 0.05 as Length;
 const length = 100 as Length;
 /** The flow of a Reynolds number in that bore. */
@@ -77,14 +83,34 @@ describe("the regimes", () => {
     );
   });
 
-  test("at the ends of the transition flow and bore are found as well", () => {
+  test("at the ends of the transition flow and bore are found as well, whichever way they round", () => {
+    const viscosity = 9e-7 as KinematicViscosity;
+    const bores = Array.from({ length: 200 }, (_, i) => (0.01 * 1.02 ** i) as Length);
     for (const re of [2000, 4000]) {
-      for (const rough of [0, 1e-5, 1e-3]) {
-        const pipe = { insideDiameter: bore, length, roughness: rough as Length, viscosity };
-        const { headLoss } = darcyWeisbachLoss({ ...pipe, flow: flowAt(re) });
-        expect(Math.abs(flowForHeadLoss({ ...pipe, headLoss }).reynolds / re - 1)).toBeLessThan(1e-9);
-        const size = diameterForHeadLoss({ ...pipe, flow: flowAt(re), headLoss });
-        expect(size.state === "found" && Math.abs(size.insideDiameter / bore - 1) < 1e-9).toBe(true);
+      for (const share of [0, 1e-4, 0.02]) {
+        for (const insideDiameter of bores) {
+          const pipe = { insideDiameter, length, roughness: (share * insideDiameter) as Length, viscosity };
+          const flow = ((re * Math.PI * insideDiameter * viscosity) / 4) as VolumeFlow;
+          const { headLoss } = darcyWeisbachLoss({ ...pipe, flow });
+          expect(Math.abs(flowForHeadLoss({ ...pipe, headLoss }).reynolds / re - 1)).toBeLessThan(1e-14);
+          const size = diameterForHeadLoss({ ...pipe, flow, headLoss });
+          expect(size.state === "found" && Math.abs(size.insideDiameter / insideDiameter - 1)).toBeLessThan(1e-14);
+        }
+      }
+    }
+  });
+
+  test("a wall up to half the bore is none too rough, one a little over is, laminar or not", () => {
+    for (const re of [1000, 2100, 3000, 3900, 1e5]) {
+      const asked = { flow: flowAt(re), length, viscosity };
+      const roughest = (bore / 2) as Length;
+      const { headLoss } = darcyWeisbachLoss({ ...asked, insideDiameter: bore, roughness: roughest });
+      const found = diameterForHeadLoss({ ...asked, headLoss, roughness: (roughest * (1 - 1e-12)) as Length });
+      expect(found.state === "found" && Math.abs(found.insideDiameter / bore - 1)).toBeLessThan(1e-11);
+      for (const over of [1 + 1e-9, 1.2, 1.9, 3.9]) {
+        const roughness = (over * roughest) as Length;
+        const none = { state: "rougher than the bore", narrowest: 2 * roughness };
+        expect(diameterForHeadLoss({ ...asked, headLoss, roughness })).toEqual(none);
       }
     }
   });
@@ -104,6 +130,14 @@ describe("the regimes", () => {
       expect(asked(0, flowAt(re), headLoss).state).toBe("found");
       expect(asked(0.1, flowAt(re), headLoss * 100)).toEqual({ state: "rougher than the bore", narrowest: 0.2 });
     }
+  });
+
+  test("a wall of just half the bore is none too rough", () => {
+    // Laminar flow has one bore whatever its wall.
+    const asked = { flow: flowAt(1000), length, viscosity, headLoss: 0.01 as Length };
+    const smooth = diameterForHeadLoss({ ...asked, roughness: 0 as Length });
+    if (smooth.state !== "found") expect.unreachable();
+    expect(diameterForHeadLoss({ ...asked, roughness: (smooth.insideDiameter / 2) as Length })).toEqual(smooth);
   });
 
   test("an explicit formula says where its authors' range ends, ends included", () => {
@@ -128,6 +162,21 @@ describe("the regimes", () => {
     });
     expect(still).toMatchObject({ headLoss: 0 });
   });
+
+  test("what moves slower than a Reynolds number of 1e-9 is at rest", () => {
+    const regime = (reynolds: number) =>
+      darcyWeisbachLoss({ insideDiameter: bore, length, roughness: 0 as Length, viscosity, flow: flowAt(reynolds) })
+        .regime;
+    expect([regime(0.999e-9), regime(1e-9)]).toEqual(["at rest", "laminar"]);
+  });
+
+  test("on a wall so rough that the flow does not count, Serghides has the law of the fully rough wall", () => {
+    // 1/√f = 2 log₁₀(3.7/k); some of these leave his correction nothing at all to go by.
+    for (let k = 0.01; k < 0.02; k += 1e-5) {
+      const { value } = serghidesFactor({ reynolds: 1e17, relativeRoughness: k });
+      expect(Math.abs(value * (2 * Math.log10(3.7 / k)) ** 2 - 1)).toBeLessThan(1e-13);
+    }
+  });
 });
 
 describe("Hazen–Williams", () => {
@@ -144,7 +193,7 @@ describe("Hazen–Williams", () => {
     ]);
     const wide = 0.0625;
     const speed = (v: number) => outside({ insideDiameter: wide, flow: (v * Math.PI * wide * wide) / 4 });
-    expect([speed(3.047), speed(3.049)]).toEqual([[], ["velocity"]]);
+    expect([speed(3.048), speed(3.0481)]).toEqual([[], ["velocity"]]);
     const warm = (kelvin: number) => outside({ ...fed(0.0508), temperature: kelvin });
     expect([warm(278.15), warm(278.1), warm(298.15), warm(298.2)]).toEqual([[], ["temperature"], [], ["temperature"]]);
   });
@@ -166,7 +215,7 @@ describe("roughness from a loss", () => {
   test("from the smooth pipe's own to the roughest's, both included", () => {
     expect([state(loss(0)), state(loss(0) * 0.999)]).toEqual(["found", "smoother than smooth"]);
     expect([state(loss(bore / 2)), state(loss(bore / 2) * 1.001)]).toEqual(["found", "beyond roughness"]);
-    expect([state(1, flowAt(4001)), state(1, flowAt(3999))]).toEqual(["beyond roughness", "not turbulent"]);
+    expect([state(1, flowAt(4000)), state(1, flowAt(3999))]).toEqual(["beyond roughness", "not turbulent"]);
   });
 });
 
@@ -192,6 +241,14 @@ describe("runs of pipes", () => {
     expect(Math.abs(seriesFlow({ pipes: one, headLoss, viscosity }).flow / flow - 1)).toBeLessThan(1e-13);
     expect(Math.abs(parallelLoss({ pipes: one, flow, viscosity }).headLoss / headLoss - 1)).toBeLessThan(1e-13);
     expect(Math.abs(parallelFlow({ pipes: one, headLoss, viscosity }).flow / flow - 1)).toBeLessThan(1e-13);
+  });
+
+  test("a tunnel before a narrow pipe takes nothing from its flow", () => {
+    const narrow = pipes[1] as PipeOfRun;
+    // Alone with the head the tunnel would carry more than the library takes for a flow, 1000 m³/s.
+    const tunnel = { insideDiameter: 100 as Length, length, roughness: 0 as Length };
+    const run = (...of: PipeOfRun[]) => seriesFlow({ pipes: of, headLoss: 50 as Length, viscosity }).flow;
+    expect(run(tunnel, narrow) / run(narrow)).toBeCloseTo(1, 12);
   });
 
   test("each pipe's own fields are looked at, by its place", () => {
@@ -238,8 +295,9 @@ describe("a pipe's pressure rating in the warm", () => {
 
 describe("pipes by text", () => {
   test("what is not a text, or blank, or longer than a label is refused", () => {
-    for (const text of [undefined, 3, "   ", `2 in PVC SCH 40${" ".repeat(500)}`])
+    for (const text of [undefined, 3, "   ", "2 in PVC SCH 40".padEnd(121)])
       expect(refused(() => findPipe(text as string))).toBe("pipe");
+    expect(refused(() => findPipe("2 in PVC SCH 40".padEnd(120)))).toBeUndefined();
   });
 
   test("of two grades alike in body the one of the lower rating is taken", () => {
@@ -265,11 +323,19 @@ describe("pipes by text", () => {
         return (error as Error).message;
       }
     };
-    const many = said("7 in PVC");
-    const named = (many.match(/"[^"]* in PVC[^"]*"/g) ?? []).length;
-    const more = Number(/ and (\d+) more/.exec(many)?.[1]);
-    expect(named + more).toBe(listPipes({ material: "PVC" }).length);
+    for (const [text, material] of [
+      ["7 in PVC", "PVC"],
+      ["7 in copper SCH 40", "copper"],
+    ] as const) {
+      const many = said(text);
+      const named = (many.match(new RegExp(`"[^"]* in ${material}[^"]*"`, "g")) ?? []).length;
+      const more = Number(/ and (\d+) more/.exec(many)?.[1]);
+      expect(named + more).toBe(listPipes({ material }).length);
+    }
     expect(said("2 in PVC SCH 41")).not.toMatch(/more/);
+    // Just as many as are named: six ratios, each of two grades.
+    expect(said("40 mm PE").match(/"[^"]*"/g)).toHaveLength(12);
+    expect(said("40 mm PE")).not.toMatch(/more/);
     // What is near keeps the most of what was asked for: first the size with its material, then the material.
     expect(said("2 in PVC SCH 41")).toMatch(/"2 in PVC/);
     expect(said("2 in PVC SCH 41")).not.toMatch(/"3 in|copper|steel/);
@@ -283,8 +349,15 @@ describe("pipes by text", () => {
     expect(d2241).toEqual(all.filter(({ standard }) => standard === "ASTM D2241"));
     expect(listPipes({ material: "copper" })).toEqual(all.filter(({ material }) => material === "copper"));
     expect(listPipes({ standard: "ASTM D2241", material: "PVC" })).toEqual(d2241);
-    for (const filter of [{ standard: "ASTM D2241", material: "copper" }, { material: "straw" }, { standard: "none" }])
-      expect(refused(() => listPipes(filter as never))).toBe("filter");
+    for (const [filter, named] of [
+      [{ standard: "ASTM D2241", material: "copper" }, "ASTM D2241"],
+      [{ material: "straw" }, "straw"],
+      [{ standard: "none" }, "none"],
+    ] as const) {
+      const list = () => listPipes(filter as never);
+      expect(refusedWith(list)).toEqual(["filter", named]);
+      expect(list).toThrow(/ASTM D2241 \(PVC\), ASTM D2239 \(PE\)/);
+    }
     expect(d2241.length).toBeGreaterThan(0);
     expect(d2241.length).toBeLessThan(all.length);
   });
@@ -308,8 +381,30 @@ describe("sizes of one's own", () => {
     expect(average("ASTM D3035", 0.1)).toBeCloseTo(2.375 - 2.12 * 0.1, 12);
     // A thin wall of D2241 may be 0.020 in over its minimum, half of that on average.
     expect(average("ASTM D2241", 0.1)).toBeCloseTo(2.375 - 2 * 0.11, 3);
-    expect(refused(() => averageInsideDiameter({ ...pipe("ASTM D3035", 1.15) } as never))).toBe("pipe.wall");
-    expect(refused(() => averageInsideDiameter({ ...pipe("ASTM D3035", 1.2) } as never))).toBe("pipe.wall");
+    expect(refused(() => average("ASTM D3035", 1.15))).toBe("pipe.wall");
+    expect(() => average("ASTM D3035", 1.2)).toThrow("half the outside diameter");
+    // Walls that meet in the middle: 2.12 of them are the outside diameter.
+    const closed = { ...pipe("ASTM D3035", 1), outsideDiameter: inches(2.12) };
+    expect(refused(() => averageInsideDiameter(closed as never))).toBe("pipe.wall");
+  });
+
+  test("a bore that is an average, held or nominal already is the average bore", () => {
+    for (const insideDiameterBasis of ["average", "controlled", "outside less two nominal walls"] as const) {
+      const pipe = { ...findPipe("2 in PVC SDR 21"), insideDiameterBasis };
+      expect(averageInsideDiameter(pipe)).toBe(pipe.insideDiameter);
+    }
+  });
+
+  test("a wall is at most a third of the outside diameter", () => {
+    const D = 0.3 as Length;
+    for (const [wall, field] of [
+      [0.0999, undefined],
+      [0.1001, "wall"],
+    ] as const) {
+      const pipe = { outsideDiameter: D, wall: wall as Length };
+      expect(refused(() => pressureRatingOfWall({ ...pipe, designStress: psiModulus(2000) }))).toBe(field);
+      expect(refused(() => metalPipeWorkingPressure({ ...pipe, allowableStress: psiModulus(6000) }))).toBe(field);
+    }
   });
 
   test("a ring has an inside under its outside", () => {

@@ -79,9 +79,14 @@ describe.each(tables.map((table) => [table.standard, table] as const))("%s", (_,
     for (const pipe of pipesOf(table)) expect(findPipe(pipe.name)).toEqual(pipe);
   });
 
-  test("has a rating for each grade, or none at all", () => {
+  test("has a rating for each grade, or none at all; a later grade has a higher one", () => {
     const rated = table.ratingTemperature !== null;
-    for (const row of table.rows) expect(row[5].length, row[0]).toBe(rated ? table.grades.length : 0);
+    for (const [series, , , , , ratings] of table.rows) {
+      expect(ratings.length, series).toBe(rated ? table.grades.length : 0);
+      // `findPipe` takes the first.
+      for (const [i, rating] of ratings.slice(1).entries())
+        expect(rating, series).toBeGreaterThan(ratings[i] as number);
+    }
   });
 });
 

@@ -4,6 +4,9 @@
  * @module
  */
 
+/** A temperature and the factor there. */
+export type DeratingRow = readonly [temperature: number, factor: number];
+
 /** A table of temperature factors. */
 export interface DeratingTable {
   /** Id of its source in the bibliography. */
@@ -13,5 +16,5 @@ export interface DeratingTable {
   /** "steps": a factor holds from the temperature before up to its own. "line": in line between the printed temperatures. */
   readonly between: "steps" | "line";
   /** Temperature and factor, rising; the first holds for all that is colder, nothing is rated above the last. */
-  readonly rows: readonly (readonly [temperature: number, factor: number])[];
+  readonly rows: readonly [DeratingRow, ...DeratingRow[]];
 }
