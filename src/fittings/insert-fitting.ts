@@ -53,7 +53,7 @@ export interface InsertFittingCoefficient {
 const LENGTH_IN_BORES = 3;
 
 /** How the inside of each shape is taken: a sharp turn for the elbow, since moulded ones have no sweep. */
-const TURNS: Readonly<Record<InsertForm, ThreeKFitting | null>> = {
+export const INSERT_TURNS: Readonly<Record<InsertForm, ThreeKFitting | null>> = {
   coupling: null,
   "elbow 90": "elbow 90 mitred 1 weld",
   "tee run": "tee run threaded",
@@ -97,7 +97,7 @@ const AT_REST = 1e-9;
 export function insertFittingCoefficient(input: InsertFittingInput): InsertFittingCoefficient {
   requireObject("input", input);
   const { form, flow, insideDiameter: D, viscosity } = input;
-  requireOneOf("form", form, Object.keys(TURNS));
+  requireOneOf("form", form, Object.keys(INSERT_TURNS));
   requireWithin("flow", flow, -1e3, 1e3, "m³/s");
   requireWithin("insideDiameter", D, 1e-3, 10, "m");
   requireWithin("viscosity", viscosity, 1e-9, 1, "m²/s");
@@ -119,7 +119,7 @@ export function insertFittingCoefficient(input: InsertFittingInput): InsertFitti
   if (reynolds < AT_REST) return { coefficient: null, friction: null, turn: null, ...rest, ...basis };
 
   const friction = frictionFactor({ reynolds, relativeRoughness: 0 }).value * LENGTH_IN_BORES * toPipe;
-  const fitting = TURNS[form];
+  const fitting = INSERT_TURNS[form];
   const turn =
     fitting === null
       ? 0

@@ -9,7 +9,7 @@ import { type Density, InputError, type KinematicViscosity, type Length, type Vo
 import { checkValveLoss } from "./check-valve.ts";
 import { REFERENCE_DENSITY, valveLoss } from "./flow-coefficient.ts";
 import { gradualContraction, gradualExpansion } from "./gradual-change.ts";
-import { insertFittingCoefficient } from "./insert-fitting.ts";
+import { INSERT_TURNS, insertFittingCoefficient } from "./insert-fitting.ts";
 import { lengthOverDiameterCoefficient } from "./length-over-diameter.ts";
 import { lengthsOverDiameter } from "./lengths-over-diameter.ts";
 import { headLossOf } from "./minor-loss.ts";
@@ -93,6 +93,7 @@ export function lossOf(fitting: RunFitting, run: Run, reynolds: number, path: st
     }
     case "insert": {
       const { form, bore } = fitting;
+      requireOneOf(`${path}.form`, form, Object.keys(INSERT_TURNS));
       if (bore !== undefined) requireWithin(`${path}.bore`, bore, insideDiameter / 10, insideDiameter, "m");
       const insert = insertFittingCoefficient({ ...fitting, ...run });
       return {

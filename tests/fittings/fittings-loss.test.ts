@@ -147,6 +147,7 @@ test.each([
   ["fittings[0].kind", [{ kind: "magic" }]],
   ["fittings[0].count", [{ kind: "coefficient", coefficient: 1, count: 1.5 }]],
   ["fittings[0].coefficient", [{ kind: "coefficient", coefficient: -1 }]],
+  ["fittings[0].form", [{ kind: "insert", form: "elbow 91" }]],
   ["fittings[0].bore", [{ kind: "insert", form: "coupling", bore: 1 }]],
   ["fittings[0].Kv", [{ kind: "flow coefficient", Kv: Number.NaN }]],
   ["fittings[0].ratedFlow", [{ kind: "rated loss", ratedFlow: 0, ratedLoss: 1 }]],
