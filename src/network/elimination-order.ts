@@ -70,7 +70,7 @@ export function eliminationOf(n: number, ends: Int32Array): Elimination {
   const gone = new Uint8Array(n);
   const first = new Int32Array(n + 1);
   const rowStart = new Int32Array(n + 1);
-  let rows = new Int32Array(4 * list.length + n);
+  let rows = new Int32Array(list.length);
   let done = 0;
   let length = 0;
   for (let i = 0; i < n; i++) {

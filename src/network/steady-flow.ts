@@ -12,6 +12,7 @@
 // biome-ignore-all lint/style/noNonNullAssertion: indices into typed arrays, bounded by construction.
 import type { LinkLaw, LinkLoss } from "./link-laws.ts";
 import { type SparseSystem, sparseSystem } from "./sparse-ldlt.ts";
+import { stepLength } from "./step-length.ts";
 
 /** A layout as the solver sees it: nodes 0 to n − 1 have a head to find, nodes from n on are held. */
 export interface Layout {
@@ -53,8 +54,6 @@ const BALANCE = 1e-12;
 const ROUNDING = 1e4;
 /** The content falls at each step; a network that needs this many is at the end of what doubles can tell apart. */
 const MOST_ITERATIONS = 300;
-/** Trials for a step length; half of them are bisections, and fifty bisections reach rounding. */
-const MOST_HALVINGS = 100;
 
 /** Makes a solver for one layout; its pattern is analysed once. */
 export function flowSolver(layout: Layout): (condition: Condition, start?: Float64Array) => SteadyFlow {
@@ -215,40 +214,4 @@ function linkState(links: number): LinkState {
     loss: new Float64Array(links),
     conductance: new Float64Array(links),
   };
-}
-
-/**
- * A step along which a convex content surely falls, given its slope along the step at both ends; that slope never falls.
- *
- * The full step is taken where what it climbs after the middle is less than it fell before; otherwise the bracket is
- * halved until the slope is still downhill but no more than half as steep.
- */
-function stepLength(slopeAt: (t: number) => number, downhill: number, atEnd: number): number {
-  const atMiddle = slopeAt(0.5);
-  if (atMiddle + atEnd < 0) return 1;
-  let low = 0;
-  let high = 1;
-  let slopeLow = downhill;
-  let slopeHigh = atEnd;
-  if (atMiddle <= 0) {
-    low = 0.5;
-    slopeLow = atMiddle;
-  } else {
-    high = 0.5;
-    slopeHigh = atMiddle;
-  }
-  for (let i = 0; i < MOST_HALVINGS; i++) {
-    if (low > 0 && slopeLow >= downhill / 2) return low;
-    // Regula falsi and bisection in turn: quick where the slope is straight, safe where it has a kink.
-    const t = i % 2 === 0 ? low - (slopeLow * (high - low)) / (slopeHigh - slopeLow) : (low + high) / 2;
-    const s = slopeAt(t);
-    if (s <= 0) {
-      low = t;
-      slopeLow = s;
-    } else {
-      high = t;
-      slopeHigh = s;
-    }
-  }
-  return low > 0 ? low : high;
 }
