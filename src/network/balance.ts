@@ -95,7 +95,10 @@ export function prepareNetwork(network: Network): PreparedNetwork {
   const reach = reachable(n, runs.length, runEnds);
 
   const supplied: number[] = Array.from(sourceJunction);
-  const reducingRuns = runs.flatMap((run, l) => (run.valve?.kind === "reducing" ? [l] : []));
+  const reducers = runs.flatMap(({ valve }, l) =>
+    valve?.kind === "reducing" ? [[l, valve.setPressure] as const] : [],
+  );
+  const reducingRuns = reducers.map(([l]) => l);
   if (reducingRuns.length > MOST_REDUCING) {
     throw new InputError("runs", runs, `at most ${MOST_REDUCING} reducing valves`);
   }
@@ -109,11 +112,9 @@ export function prepareNetwork(network: Network): PreparedNetwork {
       );
     }
   }
-  const setHead = reducingRuns.map((l) => {
-    const valve = runs[l]!.valve!;
-    const pressure = valve.kind === "reducing" ? valve.setPressure : 0;
-    return junctions[runEnds[2 * l + 1]!]!.elevation + pressure / (water.density * STANDARD_GRAVITY);
-  });
+  const setHead = reducers.map(
+    ([l, pressure]) => junctions[runEnds[2 * l + 1]!]!.elevation + pressure / (water.density * STANDARD_GRAVITY),
+  );
 
   /** Balance with given states of the reducing valves; one-way links decided. */
   const withReducing = (
@@ -184,12 +185,11 @@ export function prepareNetwork(network: Network): PreparedNetwork {
   /** What leaves a junction by its demand and its links. */
   const takenAt = (junction: number, flow: Float64Array, { demand, shut }: Condition): number => {
     let sum = demand[junction]!;
-    for (const l of linksAt(junction)) if (!shut[l]) sum += linkEnds[2 * l] === junction ? flow[l]! : -flow[l]!;
+    for (const l of linkLists.get(junction)!) if (!shut[l]) sum += linkEnds[2 * l] === junction ? flow[l]! : -flow[l]!;
     return sum;
   };
   const linkLists = new Map<number, number[]>(reducingRuns.map((l) => [runEnds[2 * l + 1]!, []]));
-  if (linkLists.size > 0) for (let at = 0; at < linkEnds.length; at++) linkLists.get(linkEnds[at]!)?.push(at >> 1);
-  const linksAt = (junction: number): readonly number[] => linkLists.get(junction) ?? [];
+  for (let at = 0; at < linkEnds.length; at++) linkLists.get(linkEnds[at]!)?.push(at >> 1);
 
   const conditionOf = (
     open: Uint8Array,
@@ -241,10 +241,9 @@ export function prepareNetwork(network: Network): PreparedNetwork {
       const wanted = reducingRuns.map((l, k) => wantsToThrottle(found, l, setHead[k]!));
       const agrees = wanted.every((wish, k) => wish === states[k]);
       if (agrees) return { ...found, iterations };
-      // Each set of states is tried once, so this ends; one set always agrees, for each valve is the only way down.
-      const next = tried.has(wanted.join()) ? untried(states.length, tried) : wanted;
-      if (next === undefined) return { ...found, iterations, settled: false };
-      states = next;
+      // Each set of states is tried once, so this ends. Only water put in behind a valve, with no way out, comes round again.
+      if (tried.has(wanted.join())) return { ...found, iterations, settled: false };
+      states = wanted;
     }
   };
   const wantsToThrottle = ({ flow, head, reducing, cutOff }: Balance, l: number, set: number): boolean => {
@@ -269,15 +268,6 @@ export function largestOf(list: Float64Array): number {
   let largest = 0;
   for (let i = 0; i < list.length; i++) largest = Math.max(largest, Math.abs(list[i]!));
   return largest;
-}
-
-/** The first set of states, counted in binary, that was not tried. */
-function untried(length: number, tried: ReadonlySet<string>): readonly boolean[] | undefined {
-  for (let code = 0; code < 2 ** length; code++) {
-    const states = Array.from({ length }, (_, k) => (code >> k) % 2 === 1);
-    if (!tried.has(states.join())) return states;
-  }
-  return undefined;
 }
 
 /** How water may pass a run. */

@@ -99,7 +99,10 @@ export interface CannotSupply {
   readonly sources: readonly string[];
 }
 
-/** Heads so far apart that rounding hides the balance: bores or lengths far beyond any pipe. */
+/**
+ * Heads so far apart that rounding hides the balance: bores or lengths far beyond any pipe. Or water put in (a demand below
+ * 0) where nothing takes it, behind a valve or a pump that lets none back: there is no steady flow.
+ */
 export interface NotSettled {
   /** No balance was reached. */
   readonly state: "not settled";

@@ -121,9 +121,9 @@ interface Judged {
 
 function judged(prepared: PreparedNetwork, open: Uint8Array): Omit<Judged, "chosen"> {
   const result = solvePrepared(prepared, open);
+  if (result.state !== "solved") return { outlet: null, margin: -Infinity, result };
   let outlet: string | null = null;
-  let margin = result.state === "solved" ? Infinity : -Infinity;
-  if (result.state !== "solved") return { outlet, margin, result };
+  let margin = Infinity;
   const { outlets } = prepared.network;
   result.outlets.forEach(({ id, pressure, state }, i) => {
     const spare = pressure - (outlets[i]?.leastPressure ?? 0);
@@ -156,7 +156,7 @@ function worstByExchange(
   size: number,
   judge: (chosen: readonly number[]) => Judged,
 ): Judged {
-  const alone = choices.map((i) => ({ i, margin: judge([i]).margin })).sort((a, b) => a.margin - b.margin || a.i - b.i);
+  const alone = choices.map((i) => ({ i, margin: judge([i]).margin })).sort((a, b) => a.margin - b.margin);
   let worst = judge(alone.slice(0, size).map(({ i }) => i));
   let solved = 0;
   for (let better = true; better; ) {
