@@ -40,7 +40,8 @@ export function onBridge([square, cube]: Bridge, reynolds: number): { readonly v
 /** The Reynolds number at which the bridge has f Re² = G; the caller keeps G between its ends. */
 export function reynoldsOnBridge([square, cube]: Bridge, G: number): number {
   let t = 0.5;
-  // Newton's steps: from the middle ten reach the last bit on any wall, most of them next to the laminar end.
+  // Newton's steps, without a bracket: from the middle ten reach the last bit on any wall, the roughest next to the laminar
+  // end; tested from end to end.
   for (let i = 0; i < 12; i++) {
     const excess = 1 - G / UNIT + t * (1 + t * (square + t * cube));
     t -= excess / (1 + t * (2 * square + t * 3 * cube));

@@ -83,6 +83,18 @@ describe("the regimes", () => {
     );
   });
 
+  test("a flow in the transition is found to the last digits on any wall, next to its ends above all", () => {
+    for (const share of [0, 1e-6, 1e-4, 0.01, 0.1, 0.3, 0.5]) {
+      const pipe = { insideDiameter: bore, length, roughness: (share * bore) as Length, viscosity };
+      for (const from of [1e-12, 1e-9, 1e-6, 1e-4, 0.01, 0.1, 0.3, 0.5]) {
+        for (const re of [2000 * (1 + from), 4000 * (1 - from / 2)]) {
+          const { headLoss } = darcyWeisbachLoss({ ...pipe, flow: flowAt(re) });
+          expect(Math.abs(flowForHeadLoss({ ...pipe, headLoss }).reynolds / re - 1)).toBeLessThan(2e-15);
+        }
+      }
+    }
+  });
+
   test("at the ends of the transition flow and bore are found as well, whichever way they round", () => {
     const viscosity = 9e-7 as KinematicViscosity;
     const bores = Array.from({ length: 200 }, (_, i) => (0.01 * 1.02 ** i) as Length);
