@@ -97,7 +97,7 @@ describe("scenarios", () => {
   });
 
   test("a later one that is worse takes the place of an earlier one", () => {
-    const double = { ...tap("end2", "end"), flow: flow(2 * LITRE) };
+    const double = tap("end2", "end", { flow: flow(2 * LITRE) });
     const two = { ...layout([tank]), outlets: [tap("end"), double] };
     const { leastPressures, greatestVelocities } = solveScenarios({
       network: two,
@@ -155,7 +155,7 @@ describe("the worst combination", () => {
   test("is one that the sources cannot supply, if there is one", () => {
     const network = yard(
       [run("a", 1)],
-      [tap("x", "a"), tap("y", "a"), { ...tap("z", "a"), flow: flow(2 * LITRE) }],
+      [tap("x", "a"), tap("y", "a"), tap("z", "a", { flow: flow(2 * LITRE) })],
       [pump],
     );
     const worst = worstCombination({ network, openAtOnce: 2 });
