@@ -3,19 +3,9 @@
  *
  * @module
  */
-import { requireObject, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
+import { requireBoolean, requireObject, requireWithin, STANDARD_GRAVITY } from "../numeric/index.ts";
 import type { Caution } from "../sources/index.ts";
-import {
-  type Density,
-  type Force,
-  type GaugePressure,
-  InputError,
-  type Length,
-  type Mass,
-  type MassPerLength,
-  type Modulus,
-  type Volume,
-} from "../units/index.ts";
+import type { Density, Force, GaugePressure, Length, Mass, MassPerLength, Modulus, Volume } from "../units/index.ts";
 import { wallArea } from "./tensile-check.ts";
 
 /** A pump on its drop pipe. Depths are measured down from where the pipe hangs. */
@@ -101,18 +91,17 @@ const CAUTIONS: readonly Caution[] = [
  * @source derived: weights, and Archimedes' principle
  */
 export function hangingLoad(input: HangingInput): HangingLoad {
-  const { boreArea, dryLength, unitAbove, unitBelow, pump, pumpBuoyancy } = checked(input);
+  const { boreArea, dryLength, unitWater, unitAbove, unitBelow, pump, pumpBuoyancy } = checked(input);
   const { pumpSetting: L, pipeMass, cableMass = 0, topPressure = 0 } = input;
   const wet = L - dryLength;
   const lifting = pump - pumpBuoyancy + unitAbove * dryLength + unitBelow * wet;
-  const water = input.full === false ? 0 : input.density * STANDARD_GRAVITY * boreArea * L;
   return {
     lifting: lifting as Force,
     running: (lifting + topPressure * boreArea) as Force,
     pump: pump as Force,
     pipe: (pipeMass * STANDARD_GRAVITY * L) as Force,
     cable: (cableMass * STANDARD_GRAVITY * L) as Force,
-    water: water as Force,
+    water: (unitWater * L) as Force,
     buoyancy: (pumpBuoyancy + (unitAbove - unitBelow) * wet) as Force,
     cautions: CAUTIONS,
   };
@@ -173,18 +162,19 @@ function checked(input: HangingInput) {
   requireWithin("pumpSetting", L, 0, 5000, "m");
   requireWithin("waterLevel", waterLevel, 0, 10_000, "m");
   requireWithin("density", density, 900, 1100, "kg/m³");
-  if (typeof full !== "boolean") throw new InputError("full", full, "true or false");
+  requireBoolean("full", full);
   requireWithin("topPressure", topPressure, 0, 1e7, "Pa");
   const boreArea = (Math.PI / 4) * insideDiameter ** 2;
   const weight = density * STANDARD_GRAVITY;
-  const unitAbove = (pipeMass + cableMass) * STANDARD_GRAVITY + (full ? weight * boreArea : 0);
-  const isUnder = input.waterLevel !== undefined && waterLevel < L;
+  const unitWater = full ? weight * boreArea : 0;
+  const unitAbove = (pipeMass + cableMass) * STANDARD_GRAVITY + unitWater;
   return {
     boreArea,
     dryLength: Math.min(waterLevel, L) as number,
+    unitWater,
     unitAbove,
     unitBelow: unitAbove - (weight * Math.PI * (D * D + cableDiameter * cableDiameter)) / 4,
     pump: pumpMass * STANDARD_GRAVITY,
-    pumpBuoyancy: isUnder ? weight * pumpVolume : 0,
+    pumpBuoyancy: waterLevel < L ? weight * pumpVolume : 0,
   };
 }

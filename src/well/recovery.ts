@@ -100,7 +100,7 @@ export type RecoveryFit =
       readonly state: "no line";
     };
 
-/** A thousandth of a millimetre in a tenfold of t/t′ is no slope. */
+/** A thousandth of a millimetre in each factor e of t/t′ is no slope. */
 const LEAST_SLOPE = 1e-6;
 /** ln(t/t′) beyond which the zero of the line has no meaning, and its exponential no number. */
 const MOST_LOG = 690;

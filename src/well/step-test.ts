@@ -87,7 +87,10 @@ export function fitStepTest(input: StepTestInput): StepTest {
   const values = steps.map(({ flow, drawdown }) => (bySpecific ? drawdown / flow : drawdown));
   const fit = leastSquares(rows, values);
   if (fit === null) throw new InputError("steps", steps, "steps at two or more different flows");
-  const [aquiferLoss, wellLoss] = fit.coefficients as [number, number];
+  const [B, C] = fit.coefficients as [number, number];
+  const greatestFlow = Math.max(...steps.map(({ flow }) => flow));
+  const aquiferLoss = withoutRounding(B, C * greatestFlow);
+  const wellLoss = withoutRounding(C, B / greatestFlow);
   const result: StepFit = {
     aquiferLoss,
     wellLoss,
@@ -97,6 +100,14 @@ export function fitStepTest(input: StepTestInput): StepTest {
   if (aquiferLoss < 0 || wellLoss < 0) return { state: "no law", ...result };
   return { state: "law", law: { aquiferLoss, wellLoss }, ...result };
 }
+
+/** A well without one of the losses has 0 of it, and not less by rounding. */
+function withoutRounding(coefficient: number, other: number): number {
+  return Math.abs(coefficient) < ROUNDING * Math.abs(other) ? 0 : coefficient;
+}
+
+/** A loss below this share of the other at the greatest flow is rounding: steps of most unequal flows lose 1e-11. */
+const ROUNDING = 1e-9;
 
 /** Condition of a well by its turbulent loss. */
 export interface WellCondition {

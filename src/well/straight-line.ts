@@ -155,10 +155,11 @@ export function fitStraightLine(input: TimeDrawdownInput): StraightLineFit {
   const [height, slope] = fit.coefficients as [number, number];
   if (!(slope > LEAST_SLOPE)) return { state: "no line" };
   const transmissivity = flow / (4 * Math.PI * slope);
-  const storativity = (JACOB_CONSTANT * transmissivity * Math.exp(middle - height / slope)) / (radius * radius);
-  const first = Math.min(...readings.map(({ time }) => time));
-  const greatestU = (radius * radius * storativity) / (4 * transmissivity * first);
-  if (!(storativity > 0 && Number.isFinite(storativity) && Number.isFinite(greatestU))) return { state: "no line" };
+  const timeAtZero = Math.exp(middle - height / slope);
+  const storativity = (JACOB_CONSTANT * transmissivity * timeAtZero) / (radius * radius);
+  // A line so flat that its zero lies before any time there is.
+  if (storativity === 0) return { state: "no line" };
+  const greatestU = (JACOB_CONSTANT / 4) * (timeAtZero / Math.min(...readings.map(({ time }) => time)));
   return {
     state: "line",
     transmissivity: transmissivity as Transmissivity,
@@ -173,7 +174,7 @@ export function fitStraightLine(input: TimeDrawdownInput): StraightLineFit {
   };
 }
 
-/** A gain of a thousandth of a millimetre in a tenfold of time is no slope. */
+/** A gain of a thousandth of a millimetre in each factor e of time is no slope. */
 const LEAST_SLOPE = 1e-6;
 
 /** First-order errors of ln T = −ln b + … and ln S = −ln b − a/b + …, a and b independent. */

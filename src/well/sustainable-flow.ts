@@ -154,7 +154,7 @@ export interface SustainableFlowInput {
  */
 export function sustainableFlow(input: SustainableFlowInput): FlowForDrawdown {
   requireObject("input", input);
-  const { aquifer, wellLoss, drawdown, time } = input;
+  const { aquifer, wellLoss = 0, drawdown, time } = input;
   requireAquifer(aquifer, "aquifer");
-  return flowForDrawdown(aquiferLaw({ ...aquifer, time, ...(wellLoss !== undefined && { wellLoss }) }), drawdown);
+  return flowForDrawdown(aquiferLaw({ ...aquifer, time, wellLoss }), drawdown);
 }

@@ -45,7 +45,7 @@ export function wellFunction(u: number): number {
 function bySeries(u: number): number {
   let power = u;
   let sum = u;
-  for (let k = 2; Math.abs(power) > Number.EPSILON * sum * 1e-3; k++) {
+  for (let k = 2; Math.abs(power) > Number.EPSILON; k++) {
     power *= -u / k;
     sum += power / k;
   }

@@ -106,6 +106,21 @@ describe("drawdown", () => {
     );
   });
 
+  test("says where its equation holds: Theis's anywhere, the straight line up to u = 0.01", () => {
+    // u = r² S / (4 T t) = 1 · 0.04 / (4 · 1 · 1) = 0.01, exactly so in doubles.
+    const at = (storativity: number) => ({
+      flow: 1e-3 as VolumeFlow,
+      transmissivity: 1 as Transmissivity,
+      storativity,
+      radius: 1 as Length,
+      time: 1 as Duration,
+    });
+    expect(theisDrawdown(at(1)).insideRange).toBe(true);
+    expect([0.04, 0.041].map((S) => cooperJacobDrawdown(at(S)).insideRange)).toEqual([true, false]);
+    // Where the line is still below the static level there is no drawdown: u = 0.6 is beyond e^−γ = 0.56.
+    expect(cooperJacobDrawdown({ ...at(1), time: (1 / 2.4) as Duration }).drawdown).toBe(0);
+  });
+
   test("of a history of one change is Theis's, and a history adds", () => {
     fc.assert(
       fc.property(aquifers, flows, flows, times, number(0.01, 0.99), (aquifer, flow, other, at, when) => {
@@ -155,6 +170,16 @@ describe("drawdown", () => {
       }),
     );
   });
+});
+
+test("a pump that runs and rests in turn starts with each cycle and stops after its run", () => {
+  const turns = { flow: 0.002, runTime: 10, cycleTime: 30, cycles: 2 };
+  expect(intermittentSchedule(turns as never)).toEqual([
+    { time: 0, flow: 0.002 },
+    { time: 10, flow: 0 },
+    { time: 30, flow: 0.002 },
+    { time: 40, flow: 0 },
+  ]);
 });
 
 describe("an aquifer from a test", () => {
@@ -214,6 +239,161 @@ describe("an aquifer from a test", () => {
     );
   });
 
+  test("whole curve: no aquifer near or far leaves smaller squares", () => {
+    const factors = [-6, -3, -1, -0.3, -1e-4, 0, 1e-4, 0.3, 1, 3, 6].map((power) => 10 ** power);
+    for (const { flow, radius, time, drawdown } of fixture.theis) {
+      const fit = fitTheis({
+        flow,
+        radius,
+        readings: time.map((t, i) => ({ time: t, drawdown: drawdown[i] as Length })),
+      });
+      if (fit.state !== "fitted") throw new Error("no fit");
+      const left = (ofT: number, ofS: number) =>
+        time.map((t, i) => {
+          const T = fit.transmissivity * ofT;
+          const u = (radius ** 2 * fit.storativity * ofS) / (4 * T * t);
+          return (drawdown[i] as number) - (flow / (4 * Math.PI * T)) * wellFunction(u);
+        });
+      const squares = (residuals: readonly number[]) => residuals.reduce((sum, r) => sum + r * r, 0);
+      const least = squares(fit.residuals);
+      for (const [i, r] of left(1, 1).entries()) expect(Math.abs((fit.residuals[i] as number) - r)).toBeLessThan(1e-11);
+      expect(share(fit.deviation as number, Math.sqrt(least / (time.length - 2)))).toBeLessThan(1e-12);
+      for (const ofT of factors)
+        for (const ofS of factors) expect(squares(left(ofT, ofS))).toBeGreaterThanOrEqual(least * (1 - 1e-12));
+    }
+  });
+
+  test("whole curve: found where r²S/(4T) is a picosecond to a terasecond, and not beyond", () => {
+    const fitOf = (r2S4T: number, times: readonly number[], scale = 1) => {
+      const readings = times.map((time) => ({
+        time: time as Duration,
+        drawdown: (scale * wellFunction(r2S4T / time)) as Length,
+      }));
+      return fitTheis({ flow: (4 * Math.PI) as VolumeFlow, radius: 2 as Length, readings });
+    };
+    // Q = 4π and s = W make T = 1, and r = 2 makes S = r²S/(4T).
+    for (const [inside, beyond, times] of [
+      [1.2e-12, 0.8e-12, [1e-3, 1e-2, 1e-1]],
+      [0.8e12, 1.2e12, [0.25e12, 0.5e12, 1e12]],
+    ] as const) {
+      const fit = fitOf(inside, times);
+      expect(fit.state === "fitted" && share(fit.transmissivity, 1)).toBeLessThan(1e-9);
+      expect(fit.state === "fitted" && share(fit.storativity, inside)).toBeLessThan(1e-7);
+      expect(fitOf(beyond, times)).toEqual({ state: "no fit" });
+    }
+    // So small that Q over them is no number any more: the squares are 0 at the first look, which is near this curve.
+    expect(fitOf(1.2e-12, [1e-3, 1, 1e3, 1e6, 1e12], 1e-308)).toEqual({ state: "no fit" });
+  });
+
+  test("two readings left give an aquifer without errors", () => {
+    const readings = [0.1, 1.2, 1.9].map((drawdown, i) => ({ time: 10 ** (i + 2), drawdown }));
+    const input = { flow: 0.001, radius: 10, readings, from: 1000 } as never;
+    expect(fitTheis(input)).toMatchObject({ state: "fitted", relativeErrors: null, deviation: null });
+    expect(fitStraightLine(input)).toMatchObject({ state: "line", relativeErrors: null });
+  });
+
+  test("by the straight line: u is that of the first reading, and small only without the early ones", () => {
+    const aquifer = { transmissivity: 1e-3 as Transmissivity, storativity: 1e-3, radius: 20 as Length };
+    const flow = 0.002 as VolumeFlow;
+    const readings = [6400, 100, 25_600, 400, 1600].map((seconds) => {
+      const time = seconds as Duration;
+      return { time, drawdown: theisDrawdown({ ...aquifer, flow, time }).drawdown };
+    });
+    for (const [from, first, insideRange] of [
+      [0, 100, false],
+      [6400, 6400, true],
+    ] as const) {
+      const line = fitStraightLine({ flow, radius: aquifer.radius, readings, from: from as Duration });
+      if (line.state !== "line") throw new Error("no line");
+      expect(share(line.greatestU, (20 * 20 * line.storativity) / (4 * line.transmissivity * first))).toBeLessThan(
+        1e-12,
+      );
+      expect(line.insideRange).toBe(insideRange);
+    }
+  });
+
+  test("by the line of a recovery, as worked by hand", () => {
+    const flow = (4 * Math.PI) as VolumeFlow;
+    // t/t′ = 1 + 999/t′ = e², e³, e⁴ …; the line s′ = 0.1 (ln t/t′ − 1) meets the static level at t/t′ = e.
+    const fitOf = (residuals: readonly number[]) =>
+      fitRecovery({
+        flow,
+        pumpingTime: 999 as Duration,
+        readings: residuals.map((residual, i) => ({
+          sinceStop: (999 / Math.expm1(i + 2)) as Duration,
+          residual: residual as Length,
+        })),
+      });
+    const two = fitOf([0.1, 0.2]);
+    expect(two).toMatchObject({ state: "line", relativeError: null });
+    if (two.state !== "line") return;
+    // Q/(4π · 0.1) = 10.
+    expect(share(two.transmissivity, 10)).toBeLessThan(1e-12);
+    expect(share(two.ratioAtZero, Math.E)).toBeLessThan(1e-12);
+    // About the middle, x = −1, 0, 1 and s′ = 0.1, 0.23, 0.3: slope 0.2/2 = 0.1, mean 0.21, residuals −0.01, 0.02, −0.01,
+    // σ² = 6e-4/(3 − 2), standard error of the slope σ/√2.
+    const three = fitOf([0.1, 0.23, 0.3]);
+    if (three.state !== "line") throw new Error("no line");
+    expect(share(three.relativeError as number, Math.sqrt(6e-4 / 2) / 0.1)).toBeLessThan(1e-12);
+    for (const [i, r] of [-0.01, 0.02, -0.01].entries())
+      expect(Math.abs((three.residuals[i] as number) - r)).toBeLessThan(1e-14);
+  });
+
+  test("shows no line where the level hardly moves, or where the line meets the static level beyond all times", () => {
+    const rising = (height: number, slope: number) => [1, 2, 3].map((x) => height + slope * x);
+    const line = (drawdowns: readonly number[]) =>
+      fitStraightLine({
+        flow: 0.001 as VolumeFlow,
+        radius: 10 as Length,
+        readings: drawdowns.map((drawdown, i) => ({ time: Math.exp(i + 1) as Duration, drawdown: drawdown as Length })),
+      }).state;
+    const recovery = (residuals: readonly number[]) =>
+      fitRecovery({
+        flow: 0.001 as VolumeFlow,
+        pumpingTime: 999 as Duration,
+        readings: residuals.map((residual, i) => ({
+          sinceStop: (999 / Math.expm1(i + 1)) as Duration,
+          residual: residual as Length,
+        })),
+      }).state;
+    // Either side of 1e-6 m for each factor e; then zero at e^−1e3 and at e^−100.
+    for (const state of [line, recovery])
+      expect([rising(0, 0.9e-6), rising(0, 1.1e-6), rising(1, 1e-3), rising(1, 1e-2)].map(state)).toEqual([
+        "no line",
+        "line",
+        "no line",
+        "line",
+      ]);
+    expect(recovery([3, 2, 1])).toBe("no line");
+  });
+
+  test("from one reading: known up to the greatest drawdown any aquifer gives, at u = 0.4348", () => {
+    fc.assert(
+      fc.property(aquifers, flows, number(1e-3, 1e-2), (aquifer, flow, part) => {
+        const { transmissivity: T, storativity, radius } = aquifer;
+        const time = ((radius ** 2 * storativity) / (4 * 0.4348 * T)) as Duration;
+        const greatest = (flow * wellFunction(0.4348)) / (4 * Math.PI * T);
+        fc.pre(T < 1e-2 && time > 1 && time < 1e10 && greatest > 1e-5 && greatest < 9e3);
+        const input = { flow, time, radius, storativity };
+        expect(transmissivityFromTest({ ...input, drawdown: (greatest * (1 + part)) as Length }).state).toBe("none");
+        const drawdown = (greatest * (1 - part)) as Length;
+        const found = transmissivityFromTest({ ...input, drawdown });
+        if (found.state !== "known") throw new Error("none");
+        expect(found.transmissivity).toBeGreaterThan(T);
+        const back = theisDrawdown({ ...input, transmissivity: found.transmissivity }).drawdown;
+        expect(share(back, drawdown)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+
+  test("from one reading: none where it would lie above 100 m²/s", () => {
+    const input = { flow: 100, drawdown: 1e-6, time: 1, radius: 0.1, storativity: 1e-4 };
+    // Q/(4π s) = 8e6 m, so that T would be thousands of m²/s.
+    expect(transmissivityFromTest(input as never)).toEqual({ state: "none" });
+    // Even the greatest drawdown, at u = 0.4348, wants T = 1e6 · 1/(4 · 0.4348 · 1) = 6e5 m²/s.
+    expect(transmissivityFromTest({ ...input, radius: 1000, storativity: 1 } as never)).toEqual({ state: "none" });
+  });
+
   test("comes back from its own recovery", () => {
     fc.assert(
       fc.property(aquifers, flows, times, (aquifer, flow, pumpingTime) => {
@@ -241,5 +421,13 @@ describe("an aquifer from a test", () => {
     expect(fitStraightLine(input([2, 1.5, 1, 0.5])).state).toBe("no line");
     expect(fitTheis(input([2, 1.5, 1, 0.5])).state).toBe("no fit");
     expect(fitTheis(input([0, 0, 0, 0])).state).toBe("no fit");
+    // All at one time: any curve through their mean is as good as another.
+    fc.assert(
+      fc.property(fc.array(number(0.1, 10), { minLength: 3, maxLength: 9 }), (drawdowns) => {
+        const { flow, radius, readings } = input(drawdowns);
+        const together = readings.map(({ drawdown }) => ({ time: 100 as Duration, drawdown }));
+        expect(fitTheis({ flow, radius, readings: together })).toEqual({ state: "no fit" });
+      }),
+    );
   });
 });

@@ -5,12 +5,14 @@ import type {
   Density,
   Duration,
   Force,
+  GaugePressure,
   Length,
   Mass,
   MassPerLength,
   Modulus,
   Transmissivity,
   Velocity,
+  Volume,
   VolumeFlow,
 } from "risingmain/units";
 import {
@@ -136,22 +138,67 @@ describe("the law s = B Q + C Q²", () => {
     },
   );
 
-  test("is not given where the well cleared itself during the test", () => {
-    const steps = [
-      [0.001, 2],
-      [0.002, 3.9],
-      [0.003, 5.5],
-    ].map(([flow, drawdown]) => ({ flow: flow as VolumeFlow, drawdown: drawdown as Length }));
-    expect(fitStepTest({ steps }).state).toBe("no law");
+  test("by hand: two steps give it without errors, three with residuals", () => {
+    const of = (...drawdowns: readonly number[]) =>
+      fitStepTest({ steps: drawdowns.map((s, i) => ({ flow: (i + 1) as VolumeFlow, drawdown: s as Length })) });
+    // s/Q = 3 and 5 at Q = 1 and 2: C = 2, B = 1.
+    const two = of(3, 10);
+    if (two.state !== "law") throw new Error("no law");
+    expect(two.standardErrors).toBeNull();
+    expect(two.law.aquiferLoss).toBeCloseTo(1, 12);
+    expect(two.law.wellLoss).toBeCloseTo(2, 12);
+    // s/Q = 3, 6, 6: C = (6 − 3)/2 = 1.5, B = 5 − 3 = 2, and s less 3.5, 10, 19.5 leaves:
+    for (const [i, r] of [-0.5, 2, -1.5].entries()) expect(of(3, 12, 18).residuals[i]).toBeCloseTo(r, 12);
+  });
+
+  test("of a well without one of the losses has none of it, and keeps what is more than rounding", () => {
+    const shares = fc
+      .array(number(0.05, 1), { minLength: 1, maxLength: 8 })
+      .filter((list) => Math.min(...list) < 0.9)
+      .map((list) => [...list, 1]);
+    const power = number(-6, 2).map((exponent) => 10 ** exponent);
+    fc.assert(
+      fc.property(shares, power, fc.constantFrom("specific drawdown", "drawdown"), (parts, greatest, fitted) => {
+        // 10 m at the greatest flow.
+        const of = (share: (part: number) => number) =>
+          fitStepTest({
+            steps: parts.map((q) => ({ flow: (q * greatest) as VolumeFlow, drawdown: (10 * share(q)) as Length })),
+            fitted,
+          });
+        const linear = of((q) => q);
+        expect(linear).toMatchObject({ state: "law", wellLoss: 0 });
+        expect(share(linear.aquiferLoss, 10 / greatest)).toBeLessThan(1e-12);
+        const square = of((q) => q * q);
+        expect(square).toMatchObject({ state: "law", aquiferLoss: 0 });
+        expect(share(square.wellLoss, 10 / greatest ** 2)).toBeLessThan(1e-12);
+        const turning = of((q) => q - 2e-9 * q * q);
+        expect(turning.state).toBe("no law");
+        expect(share(turning.wellLoss, -2e-8 / greatest ** 2)).toBeLessThan(1e-4);
+        const late = of((q) => q * q - 2e-9 * q);
+        expect(late.state).toBe("no law");
+        expect(share(late.aquiferLoss, -2e-8 / greatest)).toBeLessThan(1e-4);
+      }),
+    );
+  });
+
+  test("is not given where the well cleared itself during the test, or the line starts below zero", () => {
+    const of = (...drawdowns: readonly number[]) =>
+      fitStepTest({ steps: drawdowns.map((s, i) => ({ flow: (i + 1) as VolumeFlow, drawdown: s as Length })) });
+    // s/Q falls: C below 0. s/Q = 1, 3, 5: B = −1.
+    expect(of(2, 3.9, 5.5)).toMatchObject({ state: "no law" });
+    expect(of(1, 6, 15)).toMatchObject({ state: "no law" });
   });
 
   test("sees the classes of well loss on both sides of their limits", () => {
     const foot5 = 0.3048 ** 5;
     const of = (c: number) => wellCondition(c / foot5).condition;
-    expect([4.99, 5.01, 9.99, 10.01, 39.9, 40.1].map(of)).toStrictEqual([
+    expect([4.99, 5, 5.01, 9.99, 10, 10.01, 39.9, 40, 40.1].map(of)).toStrictEqual([
       "good",
       "beginning to clog",
       "beginning to clog",
+      "beginning to clog",
+      "beginning to clog",
+      "clogged",
       "clogged",
       "clogged",
       "hard to restore",
@@ -177,6 +224,15 @@ describe("sustainable flow", () => {
         },
       ),
     );
+  });
+
+  test("is capped at 100 m³/s, and 0 without drawdown", () => {
+    const of = (aquiferLoss: number, drawdown: number) =>
+      flowForDrawdown({ aquiferLoss, wellLoss: 0 }, drawdown as Length);
+    expect(of(0.1, 10)).toEqual({ flow: 100, aquiferPart: 10, wellPart: 0, capped: false });
+    expect(of(0.1, 11)).toEqual({ flow: 100, aquiferPart: 10, wellPart: 0, capped: true });
+    expect(of(0, 1).capped).toBe(true);
+    expect(of(0, 0)).toEqual({ flow: 0, aquiferPart: 0, wellPart: 0, capped: false });
   });
 
   test("available drawdown is there or short, on both sides of its limit", () => {
@@ -256,6 +312,26 @@ describe("a low-yield well", () => {
     });
     expect(draw.state === "holds" && draw.drawdown).toBeCloseTo(10, 12);
   });
+
+  test("keeps up all day: no draws, no rests", () => {
+    const day = dailyYield({
+      area: 0.02 as Area,
+      specificCapacity: 1e-5 as Transmissivity,
+      flow: 1e-4 as VolumeFlow,
+      restartDrawdown: 5 as Length,
+      lowestDrawdown: 20 as Length,
+    });
+    expect(day).toMatchObject({ volumePerDraw: 0, drawTime: 86_400, restTime: 0, startsPerDay: 0 });
+    expect(day.volume).toBeCloseTo(1e-4 * 86_400, 12);
+    expect(day.mostVolume).toBeCloseTo(1e-5 * 20 * 86_400, 12);
+  });
+
+  test("that would take longer than 1e12 s to draw down holds at its lowest level", () => {
+    // A lake of 1e5 m² under a flow of 1e-9 m³/s: 1e5 · 10 m / 1e-9 m³/s = 1e15 s, less what flows in.
+    const slow = { area: 1e5, specificCapacity: 1e-12, flow: 1e-9, startDrawdown: 0, lowestDrawdown: 10 };
+    expect(drawOnStorage(slow as never)).toEqual({ state: "holds", drawdown: 10 });
+    expect(drawOnStorage({ ...slow, flow: 1e-5 } as never).state).toBe("drawn down");
+  });
 });
 
 describe("a pump's setting", () => {
@@ -290,6 +366,12 @@ describe("a pump's setting", () => {
       suction: { met: false },
     });
   });
+  test("without a screen has no check of it, and is as deep as casing or bottom allows", () => {
+    const { screenTop: _, ...open } = good;
+    expect(pumpSetting(open)).toMatchObject({ good: true, aboveScreen: null, deepest: 59 });
+    expect(pumpSetting({ ...open, bottomClearance: 15 as Length }).deepest).toBe(54);
+    expect(pumpSetting({ ...good, screenTop: 52 as Length }).deepest).toBe(51);
+  });
   test("hung at the deepest or the shallowest depth it names, is good", () => {
     const { deepest, shallowest } = pumpSetting(good);
     for (const depth of [deepest, shallowest]) expect(pumpSetting({ ...good, pumpSetting: depth }).good).toBe(true);
@@ -299,7 +381,7 @@ describe("a pump's setting", () => {
 test("a motor is cooled on one side of its least flow and not on the other, and a sleeve of the size named is enough", () => {
   const input = { casingInsideDiameter: 0.15 as Length, motorDiameter: 0.095 as Length };
   const { leastFlow } = motorCooling({ ...input, flow: 0 as VolumeFlow });
-  expect(motorCooling({ ...input, flow: (leastFlow * 1.0001) as VolumeFlow }).sleeve).toBe("not needed");
+  expect(motorCooling({ ...input, flow: leastFlow }).sleeve).toBe("not needed");
   const slow = motorCooling({ ...input, flow: (leastFlow * 0.9) as VolumeFlow });
   expect(slow.sleeve).toBe("needed: too slow");
   const sleeved = motorCooling({
@@ -318,7 +400,7 @@ test("a motor is cooled on one side of its least flow and not on the other, and 
       motorDiameter: motorDiameter as Length,
       ...(leastVelocity !== undefined && { leastVelocity }),
     }).leastVelocity;
-  expect([0.095, 0.14, 0.25].map((d) => wanted(d))).toStrictEqual([0.0762, 0.1524, 0.24384]);
+  expect([0.1143, 0.1144, 0.2412, 0.2413].map((d) => wanted(d))).toStrictEqual([0.0762, 0.1524, 0.1524, 0.24384]);
   expect(wanted(0.095, 0.3 as Velocity)).toBe(0.3);
 });
 
@@ -332,16 +414,30 @@ describe("a drop pipe", () => {
     pumpSetting: 90 as Length,
     density: 1000 as Density,
   };
+  const bodies = { pumpVolume: 0.004 as Volume, cableDiameter: 0.02 as Length };
   test("full and all under water weighs its solids less the water they push aside", () => {
-    const load = hangingLoad({ ...hanging, waterLevel: 0 as Length });
+    const load = hangingLoad({ ...hanging, ...bodies, waterLevel: 0 as Length });
     const solids = 30 + 0.8 * 90;
     const wall = (Math.PI / 4) * (0.033 ** 2 - 0.027 ** 2) * 90;
-    expect(load.lifting).toBeCloseTo((solids - 1000 * wall) * 9.80665, 6);
+    const cable = (Math.PI / 4) * 0.02 ** 2 * 90;
+    expect(load.lifting).toBeCloseTo((solids - 1000 * (wall + cable + 0.004)) * 9.80665, 6);
+  });
+  test("empty carries no water, and pulled by pressure as well while it runs", () => {
+    const load = hangingLoad({ ...hanging, full: false, topPressure: 3e5 as GaugePressure });
+    expect(load.water).toBe(0);
+    expect(load.lifting).toBeCloseTo((30 + 0.8 * 90) * 9.80665, 9);
+    expect(load.running - load.lifting).toBeCloseTo((3e5 * Math.PI * 0.027 ** 2) / 4, 9);
+  });
+  test("buoys its pump up only where that hangs in water", () => {
+    const at = (waterLevel?: number) =>
+      hangingLoad({ ...hanging, ...bodies, ...(waterLevel !== undefined && { waterLevel: waterLevel as Length }) });
+    expect([at(), at(90), at(100)].map(({ buoyancy }) => buoyancy)).toEqual([0, 0, 0]);
+    expect(at(90 - 1e-9).buoyancy).toBeCloseTo(1000 * 9.80665 * 0.004, 6);
   });
   test("is lighter where more of it is under water, and its parts make the whole", () => {
     fc.assert(
       fc.property(as<Length>(number(0, 120)), number(0, 20), (waterLevel, deeper) => {
-        const load = hangingLoad({ ...hanging, waterLevel });
+        const load = hangingLoad({ ...hanging, ...bodies, waterLevel });
         const parts = load.pump + load.pipe + load.cable + load.water - load.buoyancy;
         expect(share(load.lifting, parts)).toBeLessThan(1e-12);
         expect(hangingLoad({ ...hanging, waterLevel: (waterLevel + deeper) as Length }).lifting).toBeGreaterThanOrEqual(
@@ -351,7 +447,7 @@ describe("a drop pipe", () => {
     );
   });
   test("stretches as a sum over short pieces says", () => {
-    const input = { ...hanging, waterLevel: 40 as Length, modulus: 2.8e9 as Modulus };
+    const input = { ...hanging, ...bodies, waterLevel: 40 as Length, modulus: 2.8e9 as Modulus };
     const area = (Math.PI / 4) * (0.033 ** 2 - 0.027 ** 2);
     const pieces = 20_000;
     const dx = 90 / pieces;
@@ -375,9 +471,23 @@ describe("a drop pipe", () => {
       strength: 48e6 as Modulus,
       safetyFactor: 5,
     };
-    const { greatestLoad } = tensileCheck({ ...section, load: 0 as Force });
+    const { greatestLoad, allowed } = tensileCheck({ ...section, load: 0 as Force });
+    expect(allowed).toBe(48e6 / 5);
+    expect(tensileCheck({ ...section, load: greatestLoad })).toMatchObject({ met: true, share: 1 });
     expect(tensileCheck({ ...section, load: (greatestLoad * 0.9999) as Force }).met).toBe(true);
     expect(tensileCheck({ ...section, load: (greatestLoad * 1.0001) as Force }).met).toBe(false);
+  });
+  test("by hand: valves 10 m above the water and each 50 m up, none at the wellhead, guides and ties each spacing", () => {
+    const fixings = dropPipeFixings({
+      pumpSetting: 130 as Length,
+      pumpingLevel: 110 as Length,
+      valveAboveLevel: 10 as Length,
+      valveSpacing: 50 as Length,
+      guideSpacing: 30 as Length,
+      tieSpacing: 4 as Length,
+    });
+    // 110 − 10 = 100, 50, and 0 is the wellhead; a guide at the pump and 4 in 130/30; 130/4 = 32.5.
+    expect(fixings).toMatchObject({ checkValves: [130, 100, 50], guides: 5, ties: 33 });
   });
   test("has its valves in order, none below the pump", () => {
     fc.assert(
