@@ -39,12 +39,17 @@ export function onBridge([square, cube]: Bridge, reynolds: number): { readonly v
 
 /** The Reynolds number at which the bridge has f Re² = G; the caller keeps G between its ends. */
 export function reynoldsOnBridge([square, cube]: Bridge, G: number): number {
+  let from = 0;
+  let to = 1;
   let t = 0.5;
-  // Newton's steps, without a bracket: from the middle ten reach the last bit on any wall, the roughest next to the laminar
-  // end; tested from end to end.
-  for (let i = 0; i < 12; i++) {
+  // Newton's step where it stays inside the bracket, half the bracket otherwise: 60 halvings would do alone.
+  for (let i = 0; i < 60; i++) {
     const excess = 1 - G / UNIT + t * (1 + t * (square + t * cube));
-    t -= excess / (1 + t * (2 * square + t * 3 * cube));
+    if (excess > 0) to = t;
+    else from = t;
+    const next = t - excess / (1 + t * (2 * square + t * 3 * cube));
+    if (next === t) break;
+    t = next > from && next < to ? next : (from + to) / 2;
   }
   return LAMINAR_END * (1 + t);
 }
