@@ -27,7 +27,7 @@ const DROP = 1e-12;
 
 /** A balance as the solver leaves it. Links: the runs, then the pressure-dependent outlets, then the curve sources. */
 export interface Balance {
-  readonly flow: Float64Array;
+  readonly flow: Float64Array; // 0 in what is shut, but for a reducing valve
   readonly head: Float64Array;
   /** Flow taken at each junction by the fixed demands that water reaches, and by reducing valves. */
   readonly demand: Float64Array;

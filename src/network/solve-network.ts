@@ -137,27 +137,22 @@ export function solvePrepared(prepared: PreparedNetwork, open: Uint8Array, sourc
     const { pressure, state: reached } = junctions[at]!;
     if (!open[i]) return { id: outlet.id, flow: 0 as VolumeFlow, pressure, state: "not open" };
     const link = prepared.outletLink[i]!;
-    const given =
-      reached === "cut off" || (link >= 0 && balance.shut[link])
-        ? 0
-        : outlet.kind === "fixed demand"
-          ? outlet.flow
-          : Math.max(0, flow[link]!);
+    const taken = outlet.kind === "fixed demand" ? outlet.flow : Math.max(0, flow[link]!);
+    const given = reached === "cut off" ? 0 : taken;
     const starving = reached === "cut off" || pressure < (outlet.leastPressure ?? 0) || (link >= 0 && given <= atRest);
     return { id: outlet.id, flow: given as VolumeFlow, pressure, state: starving ? "starving" : "running" };
   });
   const sources = network.sources.map((source, i): SourceResult => {
     const given = sourceFlow[i]!;
-    const state =
-      source.kind === "curve" && balance.holding[sourceLink[i]!]
-        ? "held shut"
-        : source.kind === "curve" && given >= source.largestFlow
-          ? "at its limit"
-          : given > atRest
-            ? "supplying"
-            : given < -atRest
-              ? "filling"
-              : "idle";
+    const state = balance.holding[sourceLink[i]!] // a fixed head has no link, and holds none shut
+      ? "held shut"
+      : source.kind === "curve" && given >= source.largestFlow
+        ? "at its limit"
+        : given > atRest
+          ? "supplying"
+          : given < -atRest
+            ? "filling"
+            : "idle";
     return { id: source.id, flow: given as VolumeFlow, head: junctions[numbered.sourceJunction[i]!]!.head, state };
   });
   return {
@@ -181,7 +176,7 @@ function runResult(
   l: number,
   atRest: number,
 ): RunResult {
-  const q = shut[l] && !reducing[l] ? 0 : flow[l]!;
+  const q = flow[l]!;
   const state = reducing[l]
     ? "reducing"
     : holding[l]
@@ -223,7 +218,7 @@ function sourceFlows(
   return Float64Array.from(network.sources, (_, i) => {
     const link = sourceLink[i]!;
     if (link < 0) return leaving[numbered.sourceJunction[i]!]!;
-    return shut[link] ? 0 : flow[link]!;
+    return flow[link]!;
   });
 }
 

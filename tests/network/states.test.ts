@@ -94,6 +94,11 @@ describe("runs", () => {
     expect(sources(between(50, 50))).toEqual(["a 0 idle", "b 0 idle"]);
   });
 
+  test("to a dead end are at rest while others flow", () => {
+    const result = solve([run("a", "b"), run("b", "c"), run("d", "b")], [draws("b", 2)], [tank("a", 50)]);
+    expect(runs(result)).toEqual(["ab 2 4 forward", "bc 0 0 at rest", "db 0 0 at rest"]);
+  });
+
   test("a shut one carries nothing and cuts off what hangs on it alone", () => {
     const result = solve(
       [run("a", "b"), run("b", "c", SHUT), run("c", "d")],
@@ -195,6 +200,7 @@ describe("check valves", () => {
       `bm ${short(x)} ${short(x * x)} forward`,
       `cm ${short(3 - x)} ${short((3 - x) ** 2)} forward`,
     ]);
+    expect(sources(result)[0]).toBe("a 0 idle");
   });
 
   test("that one push closed together do not starve what lies between: one opens again", () => {
@@ -342,6 +348,16 @@ describe("outlets", () => {
     expect(sources(solved(solveNetwork({ ...layout, open: ["b hose"] })))).toEqual(["a 5 supplying"]);
   });
 
+  test("of a fixed demand run at nothing and below, where water is put in; a hose that gives nothing starves", () => {
+    const result = solve(
+      [run("a", "b")],
+      [draws("b", 0), draws("b", -1, { id: "in" }), draws("b", 3, { id: "out" })],
+      [tank("a", 50)],
+    );
+    expect(outlets(result)).toEqual(["b 0 running", "in -1 running", "out 3 running"]);
+    expect(outlets(solve([], [hose("a", LITRE)], [tank("a", 0)]))).toEqual(["a hose 0 starving"]);
+  });
+
   test("open above or below their junction: √(H − z − height)", () => {
     const open = (more: object, up = 0) => outlets(solve([], [hose("a", LITRE, more)], [tank("a", 50)], { a: up }));
     expect(open({ height: m(14) })).toEqual(["a hose 6 running"]);
@@ -378,6 +394,8 @@ describe("pumps", () => {
     expect(sources(solved(asked(0)))).toEqual(["a 0 idle"]);
     expect(sources(solved(asked(1)))).toEqual(["a 1 supplying"]);
     expect(solved(asked(1)).sources[0]?.head).toBeCloseTo(40, 9);
+    expect(sources(solved(asked(1.99)))).toEqual(["a 1.99 supplying"]);
+    expect(sources(solved(asked(2)))).toEqual(["a 2 at its limit"]);
     expect(sources(solved(asked(2.01)))).toEqual(["a 2.01 at its limit"]);
     expect(asked(2.03)).toMatchObject({ state: "cannot supply", sources: ["a"] });
     expect((asked(2.5) as { short: number }).short).toBeCloseTo(0.5 * LITRE, 12);
