@@ -59,7 +59,7 @@ function adjacencyOf(n: number, ends: Int32Array): Adjacency {
     from = to;
   }
   start[n] = length;
-  return { start, list: list.slice(0, length) };
+  return { start, list };
 }
 
 /** Eliminates `n` nodes joined by edges. */
@@ -99,7 +99,7 @@ export function eliminationOf(n: number, ends: Int32Array): Elimination {
   const near = list; // of node i from start[i]: its elements, then its direct neighbours
   const elements = new Int32Array(n); // how many of the one
   const direct = new Int32Array(n); // and of the other
-  const size = new Int32Array(n).fill(-1); // of each element, named by its panel; −1 once another absorbed it
+  const size = new Int32Array(n); // of each element, named by its panel; −1 once another absorbed it
   const queue = degreeQueue(n, degree);
   for (let i = 0; i < n; i++) {
     if (gone[i]) continue;
@@ -217,8 +217,8 @@ interface DegreeQueue {
 /** Nodes by degree, as doubly linked lists; writes the degree of each. */
 function degreeQueue(n: number, degree: Int32Array): DegreeQueue {
   const head = new Int32Array(n + 1).fill(-1);
-  const next = new Int32Array(n).fill(-1);
-  const previous = new Int32Array(n).fill(-1);
+  const next = new Int32Array(n);
+  const previous = new Int32Array(n);
   let least = 0;
   const remove = (i: number): void => {
     const before = previous[i]!;
