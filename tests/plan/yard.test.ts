@@ -301,6 +301,9 @@ describe("sizes left open", () => {
     const family = yard(cabin({ pipeChoice: { family: "PVC SCH 40" } }));
     for (const { pipe } of family.stage.runs) expect(pipe.name).toMatch(/PVC.*SCH 40/);
     for (const { pipe } of yard(cabin()).stage.runs) expect(pipe.name).toMatch(/PE.*SIDR 15/);
+    // Steel has no rating by its standard; it is chosen all the same.
+    const [steel] = yard(cabin({ pipeChoice: { family: "steel SCH 40" } })).stage.runs;
+    expect([steel?.pipe.material, steel?.pressureRating]).toEqual(["steel", null]);
     // 5 gpm through 1 in (1.049 in bore) runs at 1.86 ft/s, through 1-1/4 in (1.380 in) at 1.07.
     expect(sizesOf(yard(cabin({ "pipeChoice.highestVelocity": "1.5 ft/s" })).stage)[0]).toBe("1-1/4 in");
     expect(highestVelocity(readJob(cabin()))).toBe(feetPerSecond(5));
