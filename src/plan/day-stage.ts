@@ -21,8 +21,7 @@ import type { Finding } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { JobMotor } from "./job.ts";
 import { tankElevation } from "./layout-solve.ts";
-import { dropPipeFittings, dropPipeLength, type Lift, valveLossAt } from "./lift.ts";
-import { runLoss } from "./pipes.ts";
+import { dropPipeLoss, type Lift, valveLossAt } from "./lift.ts";
 import type { DayStage, DemandStage, TankStage } from "./stages.ts";
 import { type Use, usesOf } from "./uses.ts";
 
@@ -94,12 +93,11 @@ export function runningSystem({ lift, curve, tank, atmosphere, motorEfficiency }
 }
 
 function lossPoints(lift: Lift, curve: PumpCurve): readonly MainLossPoint[] {
-  const { job, water, dropPipe } = lift;
-  const run = { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) };
+  const { job, water } = lift;
   return Array.from({ length: LOSS_POINTS }, (_, i) => {
     const flow = (curve.runoutFlow * ((i + 1) / LOSS_POINTS)) as VolumeFlow;
-    const loss = runLoss(run, flow, water.kinematicViscosity);
-    return { flow, headLoss: (loss.pipe + loss.fittings + valveLossAt(job, flow, water.density)) as Length };
+    const { pipe, fittings } = dropPipeLoss(lift, flow);
+    return { flow, headLoss: (pipe + fittings + valveLossAt(job, flow, water.density)) as Length };
   });
 }
 
