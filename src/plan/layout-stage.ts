@@ -74,10 +74,9 @@ function tightestGradeLine(
   held: readonly SolvedNetwork[],
 ): LayoutGradeLine | null {
   const { job } = layout;
-  const [tightest] = plans
+  const tightest = plans
     .flatMap(({ outlets }, k) => outlets.map((outlet, i) => ({ k, i, spare: outlet.pressureHeld - outlet.wanted })))
-    .sort((a, b) => a.spare - b.spare);
-  if (tightest === undefined) return null;
+    .reduce((least, each) => (each.spare < least.spare ? each : least));
   const use = uses[tightest.k] as Use;
   const outlet = use.outlets[tightest.i] as JobOutlet;
   const runs = wayTo(job, outlet.at);
@@ -101,7 +100,7 @@ function wayTo(job: Job, place: string): readonly string[] {
       if (next !== undefined && !ways.has(next)) ways.set(next, [...way, runId(run, i)]);
     });
   }
-  return ways.get(place) ?? [];
+  return ways.get(place) as readonly string[];
 }
 
 function runPlan({ job, water }: Layout, run: JobRun, pipe: PipeSize, inUses: readonly RunResult[]): RunPlan {

@@ -345,6 +345,9 @@ describe("the tank", () => {
     // Nor is a tank sized that no run can fill: the precharge stands above cut-out.
     const tight = having(job, { tank: { precharge: psi(60) } });
     expect(tankStage({ ...lift, job: tight }, curve, atmosphere, null).volume).toBe(0.075);
+    // Where no water enters there is no cycle.
+    const full = having(job, { tank: { precharge: psi(60), volume: usGallons(40) } });
+    expect(tankStage({ ...lift, job: full }, curve, atmosphere, null).worst).toBeNull();
     const unrated = having(job, { tank: undefined });
     expect(tankStage({ ...lift, job: unrated }, curve, atmosphere, null).maximumPressure).toBeNull();
     // A pump out of breath at cut-in: no flow, no size.
@@ -418,6 +421,14 @@ describe("the day", () => {
     expect(dayStage(basis, running)).toEqual(plan.stages.day);
   });
 
+  test("serves the share of the water asked for that comes", () => {
+    const big = { "outlets[0].flow": "30 gpm", "runs[0].pipe": "4 in PVC SCH 40" };
+    const { day } = dayOf(cabin({ ...big, uses: [{ name: "flood", outlets: ["cabin"] }], "demand.people": 200 }));
+    expect(day.refused).toBeGreaterThan(0);
+    expect(day.servedShare).toBeCloseTo(day.delivered / (day.delivered + day.refused), 12);
+    expect(day.servedShare).toBeLessThan(1);
+  });
+
   test("without efficiencies has no energy", () => {
     const curve = [0, 4, 8, 12].map((q, i) => ({ flow: `${q} gpm`, head: `${[250, 238, 196, 118][i]} ft` }));
     const { day } = dayOf(cabin({ "pump.candidates[0].curve": curve }));
@@ -432,16 +443,15 @@ describe("the day", () => {
       motorEfficiency: stages.power?.motorEfficiency,
       well: { staticLevel: feet(94), law: stages.well.law, intake: stages.pump.setting },
       rise: feet(2),
-      control: {
-        kind: "switch",
-        cutIn: psi(52),
-        cutOut: psi(72),
-        valve: { setPressure: psi(62), minimumFlow: gpm(1) },
-      },
       tanks: [{ volume: usGallons(44), precharge: psi(50) }],
       atmosphere: stages.site.atmosphere,
       density: stages.site.water.density,
     });
+    const valve = { setPressure: psi(62), minimumFlow: gpm(1) };
+    const control = { kind: "switch", cutIn: psi(52), cutOut: psi(72) };
+    expect(running.control).toEqual({ ...control, valve: { ...valve, maximumInlet: psi(300) } });
+    const unsaid = dayOf(ranch({ "controls.regulatingValve.maximumInletPressure": undefined })).running;
+    expect(unsaid.control).toEqual({ ...control, valve });
     // The loss from pump to tank at flows up to the end of the curve, 25 gpm.
     expect(running.mainLoss).toHaveLength(24);
     running.mainLoss.forEach(({ flow, headLoss }, i) => {
@@ -455,8 +465,8 @@ describe("the day", () => {
         flow,
         lift.water.kinematicViscosity,
       );
-      const valve = (psi(4) / (lift.water.density * STANDARD_GRAVITY)) * (inGpm(flow) / 16) ** 2;
-      expect(headLoss).toBeCloseTo(loss.pipe + loss.fittings + valve, 9);
+      const open = (psi(4) / (lift.water.density * STANDARD_GRAVITY)) * (inGpm(flow) / 16) ** 2;
+      expect(headLoss).toBeCloseTo(loss.pipe + loss.fittings + open, 9);
     });
     expect(dayOf(cabin()).running.control).toEqual({ kind: "switch", cutIn: psi(30), cutOut: psi(50) });
   });
