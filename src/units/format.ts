@@ -422,8 +422,7 @@ export function format<U extends keyof UnitSymbols>(
 function grouped(text: string): string {
   if (text.includes("e")) return text;
   const [whole = "", tail] = text.replace("-", "").split(".");
-  let commas = "";
-  for (let i = 0; i < whole.length; i++) commas += (i > 0 && (whole.length - i) % 3 === 0 ? "," : "") + whole[i];
   const negative = text.startsWith("-") && /[1-9]/.test(text);
+  const commas = whole.replace(/\B(?=(\d{3})+$)/g, ",");
   return (negative ? "−" : "") + commas + (tail === undefined ? "" : `.${tail}`);
 }

@@ -6,7 +6,7 @@
  * @module
  */
 import { InputError } from "./input-error.ts";
-import { readNumber } from "./read-number.ts";
+import { isDigit, readNumber } from "./read-number.ts";
 
 /** A unit as people write it. */
 export interface UnitText<Q extends number> {
@@ -39,13 +39,13 @@ export function parseQuantity<Q extends number>(
   const refuse = (why: string): InputError => new InputError("text", text, `${noun} such as "${sample}"${why}`);
   if (typeof text !== "string" || text.length > LONGEST_TEXT) throw refuse("");
   let at = 0;
-  let sum: Q | undefined;
+  let sum: number | undefined;
   let size = Number.POSITIVE_INFINITY;
   while (at < text.length) {
     const number = readNumber(text, at);
     if (number === undefined) throw refuse("");
     let end = number.end;
-    while (end < text.length && !startsNumber(text, end, compound)) end++;
+    while (end < text.length && !(compound && startsPart(text, end))) end++;
     const word = text.slice(number.end, end).trim();
     const unit = findUnit(units, word);
     if (unit === undefined) {
@@ -56,28 +56,20 @@ export function parseQuantity<Q extends number>(
       );
     }
     const part = unit.make(number.value);
-    if (sum === undefined) {
-      sum = part;
-    } else {
-      const one = Math.abs(unit.make(1));
-      if (!(number.signed === false && one < size))
-        throw refuse(": parts run from the larger unit to the smaller, without signs");
-      sum = (Object.is(Math.sign(sum), -1) || Object.is(sum, -0) ? sum - part : sum + part) as Q;
-    }
-    size = Math.abs(unit.make(1));
+    const one = unit.make(1);
+    if (!(one < size)) throw refuse(": parts run from the larger unit to the smaller, without signs");
+    // The sign before the first part is that of all, of a −0 too.
+    sum = sum === undefined ? part : 1 / sum < 0 ? sum - part : sum + part;
+    size = one;
     at = end;
-    if (!compound && at < text.length) throw refuse("");
   }
-  if (sum === undefined) throw refuse("");
-  return sum;
+  if (!Number.isFinite(sum)) throw refuse("");
+  return sum as Q;
 }
 
 /** In a compound text a digit that follows a unit and a space, or a foot mark, begins the next part. */
-function startsNumber(text: string, at: number, compound: boolean): boolean {
-  if (!compound) return false;
-  const c = text.charCodeAt(at);
-  const before = text[at - 1];
-  return c >= 48 && c <= 57 && (before === " " || before === "'");
+function startsPart(text: string, at: number): boolean {
+  return isDigit(text, at) && " '’′".includes(text.charAt(at - 1));
 }
 
 function findUnit<Q extends number>(units: readonly UnitText<Q>[], word: string): UnitText<Q> | undefined {
@@ -94,8 +86,6 @@ function canonical(word: string): string {
   return word
     .normalize("NFKC")
     .replace(/[\s.·^°]/g, "")
-    .replace(/deg(?=[CF]$)/, "")
     .replace(/[’′]/g, "'")
-    .replace(/[”″]|''/g, '"')
-    .replace(/^U\.?S\.?(?=[a-z])/, "US");
+    .replace(/”|''/g, '"');
 }

@@ -10,8 +10,6 @@ export interface NumberRead {
   readonly value: number;
   /** The index after its last character. */
   readonly end: number;
-  /** Whether a sign was written. */
-  readonly signed: boolean;
 }
 
 /** The single-character fractions in use on rules and in catalogues. */
@@ -36,57 +34,46 @@ const FRACTIONS: Readonly<Record<string, number>> = {
 export function readNumber(text: string, start: number): NumberRead | undefined {
   let at = skipSpaces(text, start);
   const sign = text[at] === "-" || text[at] === "−" ? -1 : 1;
-  const signed = sign === -1 || text[at] === "+";
-  if (signed) at = skipSpaces(text, at + 1);
+  if (sign === -1 || text[at] === "+") at = skipSpaces(text, at + 1);
   const whole = readDecimal(text, at);
-  if (whole === undefined) {
-    const lone = FRACTIONS[text[at] ?? ""];
-    return lone === undefined ? undefined : { value: sign * lone, end: at + 1, signed };
-  }
-  at = whole.end;
-  const glyph = FRACTIONS[text[at] ?? ""];
-  if (glyph !== undefined) return { value: sign * (whole.value + glyph), end: at + 1, signed };
+  at = whole?.end ?? at;
+  const glyph = FRACTIONS[text.charAt(at)];
+  if (glyph !== undefined) return { value: sign * ((whole?.value ?? 0) + glyph), end: at + 1 };
+  if (whole === undefined) return undefined;
   if (text[at] === "/") {
     const bottom = readDigits(text, at + 1);
-    return bottom === undefined
-      ? { ...whole, value: sign * whole.value, signed }
-      : quotient(sign, 0, whole.value, bottom, signed);
+    if (bottom !== undefined) return quotient(sign, 0, whole.value, bottom);
   }
   // A whole number, then "-" or a space, then a fraction.
   if (text[at] === "-" || text[at] === " ") {
     const top = readDigits(text, skipSpaces(text, at + 1));
     if (top !== undefined && text[top.end] === "/") {
       const bottom = readDigits(text, top.end + 1);
-      if (bottom !== undefined) return quotient(sign, whole.value, top.value, bottom, signed);
+      if (bottom !== undefined) return quotient(sign, whole.value, top.value, bottom);
     }
   }
-  return { value: sign * whole.value, end: at, signed };
+  return { value: sign * whole.value, end: at };
 }
 
-interface Digits {
-  readonly value: number;
-  readonly end: number;
-}
-
-function quotient(sign: number, whole: number, top: number, bottom: Digits, signed: boolean): NumberRead | undefined {
-  return bottom.value === 0 ? undefined : { value: sign * (whole + top / bottom.value), end: bottom.end, signed };
+function quotient(sign: number, whole: number, top: number, bottom: NumberRead): NumberRead | undefined {
+  return bottom.value === 0 ? undefined : { value: sign * (whole + top / bottom.value), end: bottom.end };
 }
 
 /** Digits with commas in threes, a decimal point and an exponent. */
-function readDecimal(text: string, start: number): Digits | undefined {
+function readDecimal(text: string, start: number): NumberRead | undefined {
   const head = readDigits(text, start);
   let at = head?.end ?? start;
   let digits = text.slice(start, at);
-  if (head !== undefined && digits.length <= 3) {
-    while (text[at] === "," && isDigit(text, at + 1)) {
+  if (digits !== "" && digits.length <= 3) {
+    while (text[at] === ",") {
       const group = readDigits(text, at + 1);
-      if (group === undefined || group.end - at !== 4) return undefined;
+      if (group?.end !== at + 4) return undefined;
       digits += text.slice(at + 1, group.end);
       at = group.end;
     }
   }
-  if (text[at] === "." && (isDigit(text, at + 1) || head !== undefined)) {
-    const tail = readDigits(text, at + 1);
+  const tail = readDigits(text, at + 1);
+  if (text[at] === "." && (tail ?? head) !== undefined) {
     const end = tail?.end ?? at + 1;
     digits += text.slice(at, end);
     at = end;
@@ -103,13 +90,14 @@ function readDecimal(text: string, start: number): Digits | undefined {
   return { value: Number(digits), end: at };
 }
 
-function readDigits(text: string, start: number): Digits | undefined {
+function readDigits(text: string, start: number): NumberRead | undefined {
   let end = start;
   while (isDigit(text, end)) end++;
   return end === start ? undefined : { value: Number(text.slice(start, end)), end };
 }
 
-function isDigit(text: string, at: number): boolean {
+/** Whether a decimal digit stands there. @internal */
+export function isDigit(text: string, at: number): boolean {
   const c = text.charCodeAt(at);
   return c >= 48 && c <= 57;
 }

@@ -84,13 +84,18 @@ describe("factors are exact from the definitions", () => {
 
   // Common practice, no source: how the units are said and typed on site.
   test.each([
-    [units.parseVolume("44 gals"), units.usGallons(44)],
-    [units.parseFlow("12 gallons a minute"), units.gpm(12)],
-    [units.parseFlow("12 gallons per minute"), units.gpm(12)],
-    [units.parseTemperature("50 deg F"), units.fahrenheit(50)],
-    [units.parseTemperature("50 deg. C"), units.celsius(50)],
-  ])("units as they are said: %s", (read, meant) => {
-    expect(read).toBe(meant);
+    ["44 gals", units.parseVolume, units.usGallons(44)],
+    ["44 U.S. gal", units.parseVolume, units.usGallons(44)],
+    ["12 cu ft", units.parseVolume, units.cubicFeet(12)],
+    ["12 ft3", units.parseVolume, units.cubicFeet(12)],
+    ["12 gallons a minute", units.parseFlow, units.gpm(12)],
+    ["12 gallons per minute", units.parseFlow, units.gpm(12)],
+    ["50 deg F", units.parseTemperature, units.fahrenheit(50)],
+    ["50 deg. C", units.parseTemperature, units.celsius(50)],
+    ["50 DEG F", units.parseTemperature, units.fahrenheit(50)],
+    ["8 lb 3 oz", units.parseMass, units.ounces(8 * 16 + 3)],
+  ] as const)("units as they are said: %s", (text, parse, meant) => {
+    expect(parse(text)).toBeCloseTo(meant, 12);
   });
 
   test("US and Imperial gallons are told apart", () => {
@@ -113,6 +118,27 @@ describe("texts", () => {
     ["-3 ft 6 in", units.inches(-42)],
     ["−3.5 ft", units.feet(-3.5)],
     ["1.5e3 mm", units.metres(1.5)],
+    ["1.5E+3 mm", units.metres(1.5)],
+    ["1500e-3 m", units.metres(1.5)],
+    ["5. ft", units.feet(5)],
+    [".5 ft", units.feet(0.5)],
+    ["½ in", units.inches(0.5)],
+    ["-½ in", units.inches(-0.5)],
+    ["3/8 in", units.inches(0.375)],
+    ["-3/8 in", units.inches(-0.375)],
+    ["1- 1/4 in", units.inches(1.25)],
+    ["+3 ft", units.feet(3)],
+    ["- 3 ft", units.feet(-3)],
+    ["\u00a012\u00a0ft", units.feet(12)],
+    ["\t12\tft", units.feet(12)],
+    ["123,456,789 ft", units.feet(123456789)],
+    ["1 mi 200 yd 2 ft 9 in", units.inches(63360 + 200 * 36 + 2 * 12 + 9)],
+    ["6 ft 0 in", units.feet(6)],
+    ["-0 ft 6 in", units.inches(-6)],
+    ["6'2\"", units.inches(74)],
+    ["6′2-1/2″", units.inches(74.5)],
+    ["6’2”", units.inches(74)],
+    ["6' 2''", units.inches(74)],
   ])("%s is a length", (text, length) => {
     expect(Math.abs(units.parseLength(text) - length)).toBeLessThan(1e-12);
   });
@@ -150,13 +176,48 @@ describe("texts", () => {
     "twelve ft",
     "12 ft ft",
     "12 ft; rm",
+    "12 ",
+    "3e ft",
+    ". ft",
+    ",123 ft",
+    "1, ft",
+    "1,2345 ft",
+    "1234,567 ft",
+    "1.5,3 ft",
+    "3/ in",
+    "1 1/ in",
+    "3x1/2 in",
+    "6 2.5 in",
+    "3 ft 2 ft",
+    "1.797e308 m 1.79e308 mm",
   ])("%s is no length", (text) => {
     expect(() => units.parseLength(text)).toThrow(
       expect.objectContaining({ name: "InputError", parameter: "text", value: text }),
     );
   });
 
+  test("only what is said in parts is read in parts", () => {
+    expect(() => units.parseFlow("1 m³/s 3 gpm")).toThrow(expect.objectContaining({ parameter: "text" }));
+    expect(() => units.parsePressure("85 psi 2")).toThrow(expect.objectContaining({ parameter: "text" }));
+  });
+
+  test("the longest text has 100 characters", () => {
+    const long = (length: number) => `1${" ".repeat(length - 3)}ft`;
+    expect(units.parseLength(long(100))).toBe(0.3048);
+    expect(() => units.parseLength(long(101))).toThrow(expect.objectContaining({ parameter: "text" }));
+  });
+
+  test("a refusal names the unit it did not know, or that there was none, and those it knows", () => {
+    expect(() => units.parseLength("12 ")).toThrow('a length such as "1-1/4 in": the unit is missing');
+    expect(() => units.parseResistance("12 gpm ")).toThrow(': "gpm" is not one of Ω, mΩ, kΩ, MΩ, got 12 gpm');
+    expect(() => units.parseRatio("12 gpm")).toThrow("is not one of a plain number, %");
+    expect(() => units.parseLength("1234,5 ft")).toThrow(/in", got 1234,5 ft$/);
+    expect(() => units.parseLength("3 ft 2 ft")).toThrow(": parts run from the larger unit to the smaller");
+  });
+
   test("milli and mega are told apart, other letter case is forgiven", () => {
+    // Ω in capitals fits both.
+    expect(() => units.parseResistance("5 MOHM")).toThrow(': "MOHM" is not one of');
     expect(units.parseResistance("5 MΩ")).toBe(units.megohms(5));
     expect(units.parseResistance("5 mΩ")).toBe(units.milliohms(5));
     expect(units.parseFlow("18 GPM")).toBe(units.gpm(18));
@@ -191,13 +252,32 @@ describe("texts", () => {
   });
 
   test.each([
-    [units.format(units.psi(85), "psi"), "85 psi"],
-    [units.format(units.feet(1300), "ft"), "1,300 ft"],
-    [units.format(units.feet(-1234567.8), "ft", { decimals: 1 }), "−1,234,567.8 ft"],
-    [units.format(units.percent(62.5), "%"), "62.5 %"],
-    [units.format(units.ratio(0.5), "1"), "0.5"],
-    [units.format(units.metres(0), "m", { decimals: 2 }), "0.00 m"],
-  ])("%s", (got, wanted) => {
-    expect(got).toBe(wanted);
+    [units.psi(85), "psi", undefined, "85 psi"],
+    [units.feet(1300), "ft", undefined, "1,300 ft"],
+    [units.feet(130), "ft", undefined, "130 ft"],
+    [units.feet(-1234567.8), "ft", 1, "−1,234,567.8 ft"],
+    [units.feet(123456), "ft", 0, "123,456 ft"],
+    [units.metres(2e25), "m", undefined, "2e+25 m"],
+    [units.percent(62.5), "%", undefined, "62.5 %"],
+    [units.ratio(0.5), "1", undefined, "0.5"],
+    [units.metres(0), "m", 2, "0.00 m"],
+    [units.metres(-0.004), "m", 2, "0.00 m"],
+    [units.metres(-0.006), "m", 2, "−0.01 m"],
+  ] as const)("%d m as %s, with decimals %s: %s", (quantity, unit, decimals, wanted) => {
+    expect(units.format(quantity as never, unit, decimals === undefined ? {} : { decimals })).toBe(wanted);
   });
+
+  test("decimals are a whole number from 0 to 15", () => {
+    const decimals = (value: number) => units.format(units.metres(1), "m", { decimals: value });
+    expect(decimals(15)).toBe("1.000000000000000 m");
+    for (const bad of [-1, 16, 0.5])
+      expect(() => decimals(bad)).toThrow(expect.objectContaining({ parameter: "options.decimals", value: bad }));
+  });
+});
+
+test("the message of an error shows what was given: a number, the type of an object, 80 characters of a text", () => {
+  const message = (value: unknown) => new units.InputError("field", value, "a depth").message;
+  expect(message(12)).toBe("field: expected a depth, got 12");
+  expect(message({})).toBe("field: expected a depth, got object");
+  expect(message("x".repeat(81))).toBe(`field: expected a depth, got ${"x".repeat(80)}`);
 });
