@@ -28,14 +28,14 @@ export function requirePositive(parameter: string, value: unknown, high: number,
 
 /** Refuses what is not a whole number inside `low` to `high`, both included. */
 export function requireWhole(parameter: string, value: unknown, low: number, high: number): void {
-  if (!(typeof value === "number" && Number.isInteger(value) && value >= low && value <= high)) {
+  if (!(Number.isInteger(value) && (value as number) >= low && (value as number) <= high)) {
     throw new InputError(parameter, value, `a whole number from ${low} to ${high}`);
   }
 }
 
 /** Refuses what is not one of the listed texts. */
 export function requireOneOf(parameter: string, value: unknown, choices: readonly string[]): void {
-  if (!(typeof value === "string" && choices.includes(value))) {
+  if (!choices.includes(value as string)) {
     throw new InputError(parameter, value, `one of ${choices.map((choice) => `"${choice}"`).join(", ")}`);
   }
 }

@@ -20,18 +20,18 @@ const DEPENDENT = 1e-12;
 
 /**
  * Minimises |y − A c|². `rows` are those of A, at least as many as columns (`golub-van-loan`, QR by reflections).
- * Returns null where columns are dependent. Private: trusts its caller to have checked the numbers.
+ * Returns null where columns are dependent. Private: trusts its caller for one row at least, and finite numbers.
  */
 export function leastSquares(rows: readonly (readonly number[])[], y: readonly number[]): LeastSquares | null {
   const m = rows.length;
-  const n = rows[0]?.length ?? 0;
+  const n = (rows[0] as readonly number[]).length;
   const scale = Array.from({ length: n }, (_, j) => Math.hypot(...rows.map((row) => at(row, j))));
-  if (m < n || scale.some((length) => !(length > 0 && length < Number.POSITIVE_INFINITY))) return null;
   const a = rows.map((row) => row.map((value, j) => value / at(scale, j)));
   const b = [...y];
   for (let k = 0; k < n; k++) {
     let length = 0;
     for (let i = k; i < m; i++) length = Math.hypot(length, get(a, i, k));
+    // An empty column, one whose length overflows, and one more than there are rows end here too.
     if (!(length > DEPENDENT)) return null;
     const alpha = get(a, k, k) > 0 ? -length : length;
     const v = a.map((row, i) => (i < k ? 0 : i === k ? at(row, k) - alpha : at(row, k)));
@@ -72,7 +72,7 @@ export function leastSquares(rows: readonly (readonly number[])[], y: readonly n
 }
 
 function backSubstitute(r: readonly (readonly number[])[], b: readonly number[], n: number): number[] {
-  const x = new Array<number>(n).fill(0);
+  const x: number[] = [];
   for (let i = n - 1; i >= 0; i--) {
     let sum = at(b, i);
     for (let j = i + 1; j < n; j++) sum -= get(r, i, j) * at(x, j);

@@ -27,7 +27,7 @@ export function monotoneCubic(x: readonly number[], y: readonly number[]): Cubic
     if (i === last) return limitedEnd(width(last - 1), width(last - 2), chord(last - 1), chord(last - 2));
     const before = chord(i - 1);
     const after = chord(i);
-    if (!(before * after > 0)) return 0;
+    if (Math.sign(before) !== Math.sign(after)) return 0;
     const parabola = (width(i) * before + width(i - 1) * after) / (width(i - 1) + width(i));
     return limited(parabola, Math.min(Math.abs(before), Math.abs(after)));
   });
@@ -79,7 +79,7 @@ function pieceAt(x: readonly number[], position: number): number {
 /** The three-point slope at an end, kept to the sense of the end's own chord and to three times it. */
 function limitedEnd(near: number, far: number, chord: number, next: number): number {
   const parabola = chord + (near * (chord - next)) / (near + far);
-  return parabola * chord > 0 ? limited(parabola, Math.abs(chord)) : 0;
+  return Math.sign(parabola) === Math.sign(chord) ? limited(parabola, Math.abs(chord)) : 0;
 }
 
 function limited(slope: number, flattest: number): number {

@@ -33,6 +33,18 @@ test("as many values as unknowns: solved, with no error to state", () => {
   expect(got).toMatchObject({ standardErrors: null, deviation: null });
 });
 
+test.each([1, -1])(
+  "a column along its axis, of sign %i, is reflected away from itself and not into nothing",
+  (sign) => {
+    const rows = [
+      [sign, 0],
+      [0, sign],
+      [0, 0],
+    ];
+    expect(leastSquares(rows, [3, 4, 5])).toMatchObject({ coefficients: [3 * sign, 4 * sign], residuals: [0, 0, 5] });
+  },
+);
+
 test("no fit where columns depend on each other, are empty, or outnumber the rows", () => {
   expect(
     leastSquares(

@@ -48,7 +48,25 @@ describe("the adaptive integral", () => {
   });
 
   test("of nothing is nothing", () => {
-    expect(integrate(Math.exp, 3, 3)).toEqual({ value: 0, met: true });
+    for (const f of [Math.exp, (x: number) => -x]) expect(integrate(f, 3, 3)).toEqual({ value: 0, met: true });
+    expect(integrate(() => 0, 0, 1)).toEqual({ value: 0, met: true });
+  });
+
+  test("of a function a million times as large is as much larger, for the same work", () => {
+    const times = (factor: number) => {
+      let calls = 0;
+      const { value } = integrate(
+        (x) => {
+          calls++;
+          return factor * Math.sqrt(x);
+        },
+        0,
+        1,
+      );
+      return { value: value / factor, calls };
+    };
+    expect(times(2 ** 20)).toEqual(times(1));
+    expect(times(2 ** -20)).toEqual(times(1));
   });
 
   test("a looser tolerance asks for fewer values, and is met", () => {
@@ -67,9 +85,16 @@ describe("the adaptive integral", () => {
   });
 
   test("a jump is closed in on, and said not to be met", () => {
-    const got = integrate((x) => (x > 1 / Math.PI ? 1 : 0), 0, 1, 1e-15);
+    let calls = 0;
+    const jump = (x: number): number => {
+      calls++;
+      return x > 1 / Math.PI ? 1 : 0;
+    };
+    const got = integrate(jump, 0, 1, 1e-15);
     expect(Math.abs(got.value - (1 - 1 / Math.PI))).toBeLessThan(1e-11);
     expect(got.met).toBe(false);
+    // The whole, its halves, and forty times those of both halves.
+    expect(calls).toBeLessThanOrEqual(12 * (1 + 2 + 4 * 40));
   });
 
   test("a function of nothing but jumps ends, within the budget of intervals", () => {

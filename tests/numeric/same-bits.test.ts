@@ -27,6 +27,22 @@ test("eˣ wherever it is an ordinary number", () => {
   );
 });
 
+test("ln x at every power of two, and within each octave", () => {
+  for (let e = -1074; e < 1024; e++) {
+    for (const m of [1, 1.1, Math.SQRT2, 1.9]) {
+      const x = m * 2 ** e;
+      const want = Math.log(x);
+      expect(Math.abs(sameBitsLog(x) - want)).toBeLessThanOrEqual(MOST_ULPS * Number.EPSILON * Math.abs(want));
+    }
+  }
+});
+
+test("eˣ evenly over its range", () => {
+  for (let x = -708; x < 709.6; x += 0.0625 * Math.PI) {
+    expect(Math.abs(sameBitsExp(x) / Math.exp(x) - 1)).toBeLessThanOrEqual(MOST_ULPS * Number.EPSILON);
+  }
+});
+
 test("the ends", () => {
   expect([sameBitsLog(1), sameBitsExp(0)]).toEqual([0, 1]);
   expect([sameBitsLog(0), sameBitsLog(Infinity), sameBitsExp(1000), sameBitsExp(-1000)]).toEqual([
@@ -35,6 +51,9 @@ test("the ends", () => {
     Infinity,
     0,
   ]);
-  for (const x of [-1, Number.NaN]) expect(sameBitsLog(x)).toBeNaN();
+  expect([709.7, Infinity].map(sameBitsExp)).toEqual([Infinity, Infinity]);
+  expect([-745.2, -Infinity].map(sameBitsExp)).toEqual([0, 0]);
+  expect(sameBitsExp(-745)).toBeLessThanOrEqual(Number.MIN_VALUE);
+  for (const x of [-1, -Infinity, Number.NaN]) expect(sameBitsLog(x)).toBeNaN();
   expect(sameBitsExp(Number.NaN)).toBeNaN();
 });
