@@ -39,8 +39,8 @@ export function sectionsOf(stations: readonly GradeStation[]): readonly GradeSec
 export function siphonsOf(stations: readonly GradeStation[]): readonly SiphonReach[] {
   const above = ({ state }: GradeStation): boolean => state === "siphon" || state === "column separation";
   const reaches: SiphonReach[] = [];
-  const [first] = stations;
-  let start: number | undefined = first !== undefined && above(first) ? first.distance : undefined;
+  const first = stations[0] as GradeStation;
+  let start: number | undefined = above(first) ? first.distance : undefined;
   for (const [a, b] of pairs(stations)) {
     if (above(a) === above(b)) continue;
     // The gauge pressure passes 0 in this section.

@@ -161,7 +161,8 @@ describe("grade lines", () => {
 
   test("an open end is not called a siphon by a rounding", () => {
     fc.assert(
-      fc.property(number(0.001, 100), fc.integer({ min: 2, max: 30 }), (fall, parts) => {
+      fc.property(fc.integer({ min: 1, max: 1e6 }), fc.integer({ min: 2, max: 30 }), (tenths, parts) => {
+        const fall = tenths / 10;
         // Losses that use the fall up, each cut in so many that their sum is off in its last bits.
         const rows = Array.from(
           { length: parts },
@@ -196,6 +197,30 @@ describe("grade lines", () => {
     expect(lines.state).toBe("siphon");
   });
 
+  test("a stretch above the line may begin with the line, and part in its middle", () => {
+    // Half a metre under the pipe at the start, 11.5 m under it at the crest, which is past what the air can hold up.
+    const lines = gradeLines(
+      line(
+        [
+          [0, 1, 0],
+          [100, 12, 0],
+          [200, 0, 0],
+        ],
+        { startPressure: (-0.5 * WEIGHT) as GaugePressure },
+      ),
+    );
+    expect(lines.stations.map(({ state }) => state)).toEqual(["siphon", "column separation", "full"]);
+    expect(lines.siphons).toHaveLength(1);
+    expect(lines.siphons[0]?.start).toBe(0);
+    // The line is level at 0.5 m: the pipe falls through it 11.5 of 12 m down.
+    expect(lines.siphons[0]?.end).toBeCloseTo(100 + (100 * 11.5) / 12, 9);
+    const low = [
+      [0, 0, 0],
+      [100, -1, 0],
+    ] as const;
+    expect(gradeLines(line(low)).siphons).toEqual([]);
+  });
+
   test("marks high points, on a level crest too, and neither end of the line", () => {
     const crests = (...elevations: number[]) =>
       gradeLines(line(elevations.map((z, i) => [i, z - 1000, 0] as const))).stations.map(({ highPoint }) => highPoint);
@@ -204,6 +229,7 @@ describe("grade lines", () => {
     expect(crests(1, 2, 2, 1)).toStrictEqual([false, true, true, false]);
     expect(crests(1, 2, 2, 3)).toStrictEqual([false, false, false, false]);
     expect(crests(2, 2, 1, 3)).toStrictEqual([false, false, false, false]);
+    expect(crests(1, 2, 1, 0)).toStrictEqual([false, true, false, false]);
   });
 
   test("sections carry the extremes of their two ends", () => {
@@ -214,7 +240,10 @@ describe("grade lines", () => {
         [250, -10, 5],
       ]),
     );
-    expect(sections.map(({ length }) => length)).toStrictEqual([100, 150]);
+    expect(sections.map(({ from, to, length }) => [from, to, length])).toStrictEqual([
+      [0, 1, 100],
+      [1, 2, 150],
+    ]);
     expect(sections[0]?.highestPressure).toBe(stations[1]?.staticPressure);
     expect(sections[1]?.lowestPressure).toBe(stations[2]?.pressure);
   });

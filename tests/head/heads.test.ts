@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import {
+  gradeLines,
   greatestSuctionLift,
   headOfPressure,
   headOfPressureDifference,
@@ -16,7 +17,6 @@ import {
   type Density,
   feet,
   type GaugePressure,
-  InputError,
   inFeet,
   type Length,
   type PressureDifference,
@@ -24,6 +24,7 @@ import {
   type Velocity,
 } from "risingmain/units";
 import { describe, expect, test } from "vitest";
+import { refused } from "../refused.ts";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const densities = number(1, 25_000) as fc.Arbitrary<Density>;
@@ -122,27 +123,19 @@ describe("total dynamic head", () => {
 
   test("refuses a negative drawdown, a negative loss and a loss without a name", () => {
     const base = { staticLevel: feet(60), density: 1000 as Density };
-    const refused = (bad: object): string => {
-      try {
-        totalDynamicHead({ ...base, ...bad } as never);
-      } catch (error) {
-        if (error instanceof InputError) return error.parameter;
-        throw error;
-      }
-      return "nothing";
-    };
-    expect(refused({ drawdown: -1 })).toBe("drawdown");
+    const refusedHere = (bad: object) => refused(() => totalDynamicHead({ ...base, ...bad } as never));
+    expect(refusedHere({ drawdown: -1 })).toBe("drawdown");
     expect(
-      refused({
+      refusedHere({
         losses: [
           { name: "pipe", headLoss: 1 },
           { name: "valve", headLoss: -1 },
         ],
       }),
     ).toBe("losses[1].headLoss");
-    expect(refused({ losses: [{ headLoss: 1 }] })).toBe("losses[0].name");
-    expect(refused({ losses: null })).toBe("losses");
-    expect(refused({ staticLevel: "60 ft" })).toBe("staticLevel");
+    expect(refusedHere({ losses: [{ headLoss: 1 }] })).toBe("losses[0].name");
+    expect(refusedHere({ losses: null })).toBe("losses");
+    expect(refusedHere({ staticLevel: "60 ft" })).toBe("staticLevel");
   });
 });
 
@@ -188,8 +181,68 @@ describe("net positive suction head", () => {
   });
 });
 
+test("a lift of nothing is still a lift", () => {
+  const lift = (npshRequired: number) =>
+    greatestSuctionLift({
+      atmosphere: 98_066.5 as AbsolutePressure,
+      vapourPressure: 0 as AbsolutePressure,
+      density: 1000 as Density,
+      suctionLoss: 0 as Length,
+      npshRequired: npshRequired as Length,
+      margin: 0 as Length,
+    });
+  // Ten metres of water.
+  expect(lift(10)).toEqual({ state: "can lift", greatestLift: 0 });
+  expect(lift(10.5).state).toBe("must be flooded");
+});
+
+const density = 1000;
+test.each<[field: string, call: (value: never) => unknown, accepted: readonly unknown[], refused: readonly unknown[]]>([
+  ["density", (v) => headOfPressure({ pressure: psi(1), density: v }), [1, 25_000], [0.999, 25_001]],
+  ["pressure", (v) => headOfPressure({ pressure: v, density } as never), [-1e9, 1e9], [-1.001e9, 1.001e9]],
+  ["velocity", (v) => velocityHead(v), [-1000, 1000], [-1001, 1001]],
+  [
+    "losses[0].name",
+    (name) => totalDynamicHead({ staticLevel: 1, density, losses: [{ name, headLoss: 1 }] } as never),
+    ["", "x".repeat(200)],
+    ["x".repeat(201), 1],
+  ],
+  [
+    "staticGrade",
+    (staticGrade) =>
+      gradeLines({
+        stations: [
+          { distance: 0, elevation: 0 },
+          { distance: 1, elevation: 0 },
+        ],
+        startPressure: 0,
+        atmosphere: 1e5,
+        vapourPressure: 0,
+        density,
+        staticGrade,
+      } as never),
+    [-1e6, 1e6],
+    [-1.001e6, 1.001e6],
+  ],
+])("%s is accepted up to its limits and refused past them", (field, call, within, beyond) => {
+  for (const value of within) expect(refused(() => call(value as never))).toBeUndefined();
+  for (const value of beyond) expect(refused(() => call(value as never))).toBe(field);
+});
+
 describe("pressure class", () => {
   const classes = [200, 100, 160, 125].map((value) => psi(value));
+
+  test("holds what pressure and surge come to, to the pascal", () => {
+    const need = (surge: number) =>
+      pressureClassNeeded({ highestPressure: 100, surge, classes: [110, 120, 130] } as never);
+    expect([10, 11, 20, 30].map((surge) => need(surge))).toMatchObject([
+      { pressureClass: 110, margin: 0 },
+      { pressureClass: 120, margin: 9 },
+      { pressureClass: 120, margin: 0 },
+      { pressureClass: 130, margin: 0 },
+    ]);
+    expect(need(31)).toMatchObject({ state: "none strong enough", short: 1 });
+  });
 
   test("is the lowest that holds, in whatever order they come", () => {
     fc.assert(

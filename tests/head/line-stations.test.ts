@@ -10,6 +10,7 @@ import type {
   VolumeFlow,
 } from "risingmain/units";
 import { expect, test } from "vitest";
+import { refused } from "../refused.ts";
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const lines: fc.Arbitrary<LineStationsInput> = fc.record({
@@ -66,4 +67,34 @@ test("one station at the start, one a run, one more a change of bore", () => {
       expect(stations.at(-1)?.distance).toBeCloseTo(total, 9);
     }),
   );
+});
+
+const laid = (...runs: object[]) =>
+  lineStations({
+    startElevation: 0,
+    flow: 0.001,
+    viscosity: 1.3e-6,
+    runs: runs.map((run) => ({ length: 100, endElevation: 0, insideDiameter: 0.05, roughness: 1.5e-6, ...run })),
+  } as never);
+
+test("fittings on no length of pipe lose K velocity heads", () => {
+  const velocity = 0.001 / (Math.PI * 0.025 ** 2);
+  const { stations } = laid({ length: 0, lossCoefficient: 10 });
+  expect(stations[1]?.headLoss).toBeCloseTo((10 * velocity ** 2) / (2 * 9.80665), 12);
+});
+
+test("one run outside the friction law's range puts the line outside it", () => {
+  // Relative roughness 0.1, past the 0.05 of the chart.
+  const rough = { roughness: 0.005 };
+  expect([laid({}, {}), laid(rough, {}), laid({}, rough), laid(rough)].map(({ insideRange }) => insideRange)).toEqual([
+    true,
+    false,
+    false,
+    false,
+  ]);
+});
+
+test("the wall's roughness is at most half the bore", () => {
+  expect(refused(() => laid({}, { roughness: 0.025 }))).toBeUndefined();
+  expect(refused(() => laid({}, { roughness: 0.0251 }))).toBe("runs[1].roughness");
 });
