@@ -30,13 +30,10 @@ function without(given: object, unknown: BernoulliUnknown): BernoulliInput {
 const UNKNOWNS = ["from.elevation", "from.pressure", "to.elevation", "to.pressure", "pumpHead"] as const;
 
 describe("bernoulli", () => {
-  test("a balance without a fall stands still and loses nothing; against a rise the head is missing", () => {
-    const level = (solveFor: "to.velocity" | "headLoss", elevation = 0) =>
-      bernoulli({ from: {}, to: { elevation: elevation as Length }, density: 1000 as Density, solveFor });
-    expect(level("to.velocity")).toMatchObject({ state: "balanced", to: { velocity: 0 } });
-    expect(level("headLoss")).toMatchObject({ state: "balanced", headLoss: 0 });
-    for (const unknown of ["to.velocity", "headLoss"] as const)
-      expect(level(unknown, 1)).toEqual({ state: "not enough head", short: 1 });
+  test("a balance without a fall stands still and loses nothing", () => {
+    const level = { from: {}, to: {}, density: 1000 as Density };
+    expect(bernoulli({ ...level, solveFor: "to.velocity" })).toMatchObject({ state: "balanced", to: { velocity: 0 } });
+    expect(bernoulli({ ...level, solveFor: "headLoss" })).toMatchObject({ state: "balanced", headLoss: 0 });
   });
 
   test.each(UNKNOWNS)("found %s balances the energy: grade in and pump against grade out and loss", (unknown) => {
