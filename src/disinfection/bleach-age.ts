@@ -42,7 +42,7 @@ export interface AgedStrength {
   readonly halfLife: Duration;
   /** Source of the method. */
   readonly method: "adam-gordon-1999";
-  /** False below 20 °C or above 60 °C, where the rate is carried on, or over 12 percent strength. */
+  /** False below 20 °C, where the rate is carried on, or over 12 percent strength. */
   readonly insideRange: boolean;
 }
 
@@ -92,6 +92,6 @@ export function agedStrength(input: AgedStrengthInput): AgedStrength {
     remaining: remaining as Ratio,
     halfLife: (1 / (k * molar)) as Duration,
     method: "adam-gordon-1999",
-    insideRange: T >= 293.15 && T <= 333.15 && strength <= 0.12,
+    insideRange: T >= 293.15 && strength <= 0.12,
   };
 }

@@ -80,19 +80,19 @@ const FLUSH_CAUTIONS: readonly Caution[] = [
  */
 export function flush(input: FlushInput): Flush {
   requireObject("input", input);
-  const { volume, flow, from, to, wellYield } = input;
+  const { volume, flow, from, to, wellYield = flow } = input;
   requireWithin("volume", volume, 0, 1e5, "m³");
   requireWithin("flow", flow, 1e-6, 1000, "m³/s");
   requireWithin("from", from, 1e-6, 10, "kg/m³");
   requireWithin("to", to, 1e-9, from, "kg/m³ (at most the concentration it starts from)");
-  if (wellYield !== undefined) requireWithin("wellYield", wellYield, 0, 1000, "m³/s");
+  requireWithin("wellYield", wellYield, 0, 1000, "m³/s");
   const most = volume * Math.max(1, Math.log(from / to));
   return {
     leastVolume: volume,
     leastTime: (volume / flow) as Duration,
     mostVolume: most as Volume,
     mostTime: (most / flow) as Duration,
-    overYield: wellYield !== undefined && flow > wellYield,
+    overYield: flow > wellYield,
     cautions: FLUSH_CAUTIONS,
   };
 }

@@ -5,7 +5,7 @@
  */
 import { requireObject, requireWithin } from "../numeric/index.ts";
 import type { Concentration, ConcentrationTime, Temperature } from "../units/index.ts";
-import { VIRUS_CT } from "./virus-ct-table.ts";
+import { VIRUS_CT, type VirusCtRow } from "./virus-ct-table.ts";
 
 /** Mg·min/L in kg·s/m³ (exact). */
 const MG_MINUTES_PER_LITRE = 0.06;
@@ -73,8 +73,7 @@ export function giardiaContact(input: GiardiaContactInput): RequiredContact {
   return {
     contact: (contact * MG_MINUTES_PER_LITRE) as ConcentrationTime,
     method: "epa-giardia-ct",
-    insideRange:
-      pH >= 6 && pH <= 9 && celsius >= 0.5 - 1e-9 && celsius <= 25 && milligrams <= 3 && logInactivation <= 3,
+    insideRange: pH >= 6 && pH <= 9 && isTabled(celsius) && milligrams <= 3 && logInactivation <= 3,
   };
 }
 
@@ -112,22 +111,22 @@ export function virusContact(input: VirusContactInput): RequiredContact {
   requireWithin("pH", input.pH, 6, 10, "");
   requireWithin("temperature", input.temperature, ICE_POINT, 313.15, "K");
   const celsius = input.temperature - ICE_POINT;
-  const at = (row: (typeof VIRUS_CT)[number]): number => (input.pH > 9 ? row.pH10 : row.pH6to9);
-  // 0.5 °C given in kelvins comes back a few ulp off; a row is not missed for that.
-  const exactly = 1e-9;
-  const [first] = VIRUS_CT;
-  let contact = at(first);
-  VIRUS_CT.forEach((row, i) => {
-    const previous = VIRUS_CT[i - 1];
-    if (celsius >= row.celsius - exactly) contact = at(row);
-    else if (previous !== undefined && celsius > previous.celsius) {
-      const share = (celsius - previous.celsius) / (row.celsius - previous.celsius);
-      contact = at(previous) + share * (at(row) - at(previous));
-    }
-  });
+  const at = (row: VirusCtRow): number => (input.pH > 9 ? row.pH10 : row.pH6to9);
+  // A straight line from row to row: of each, as much as lies below the temperature.
+  const contact = VIRUS_CT.slice(1).reduce((sum, row, i) => {
+    const before = VIRUS_CT[i] as VirusCtRow;
+    const share = (celsius - before.celsius) / (row.celsius - before.celsius);
+    return sum + Math.min(Math.max(share, 0), 1) * (at(row) - at(before));
+  }, at(VIRUS_CT[0]));
   return {
     contact: (contact * MG_MINUTES_PER_LITRE) as ConcentrationTime,
     method: "epa-profiling-1999",
-    insideRange: celsius >= first.celsius - exactly && celsius <= 25 + exactly && (input.pH <= 9 || input.pH === 10),
+    insideRange: isTabled(celsius) && (input.pH <= 9 || input.pH === 10),
   };
+}
+
+/** Whether the agency's tables span a temperature; one given in another unit comes back a few ulp off. */
+function isTabled(celsius: number): boolean {
+  const few = 1e-9;
+  return celsius >= 0.5 - few && celsius <= 25 + few;
 }

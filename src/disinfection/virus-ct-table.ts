@@ -8,7 +8,7 @@
  */
 
 /** One temperature. */
-interface VirusCtRow {
+export interface VirusCtRow {
   readonly celsius: number;
   readonly pH6to9: number;
   readonly pH10: number;

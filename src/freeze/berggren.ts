@@ -147,7 +147,6 @@ export function berggrenCoefficient(input: BerggrenCoefficientInput): Ratio {
   // e^(−γ²)/erfc γ is 1/(e^(γ²) erfc γ), which stays in range where erfc vanishes.
   const excess = (gamma: number): number =>
     Math.exp(-gamma * gamma) / erf(gamma) - alpha / scaledErfc(gamma) - (Math.sqrt(Math.PI) * gamma) / mu;
-  const highest = Math.sqrt(mu / 2) * (1 + 1e-9);
-  const { x: gamma } = findRoot(excess, LEAST_GAMMA, highest);
+  const { x: gamma } = findRoot(excess, LEAST_GAMMA, Math.sqrt(mu / 2));
   return (gamma * Math.sqrt(2 / mu)) as Ratio;
 }

@@ -59,6 +59,26 @@ test("colder, more alkaline, stronger chlorine or more decades never ask for les
   );
 });
 
+test("CT of viruses is that of the row, and halfway between rows their mean", () => {
+  // US EPA 1999, table B-2: 12, 8, 6, 4, 3, 2 mg·min/L at 0.5, 5, 10, 15, 20, 25 °C; 90 and 60 the first two at pH 10.
+  const at = (t: number, pH = 7) => inMgMinutesPerLitre(virusContact({ pH, temperature: celsius(t) }).contact);
+  for (const [t, ct] of [
+    [0, 12],
+    [0.5, 12],
+    [2.75, 10],
+    [5, 8],
+    [10, 6],
+    [15, 4],
+    [17.5, 3.5],
+    [20, 3],
+    [25, 2],
+    [40, 2],
+  ] as const)
+    expect(at(t)).toBeCloseTo(ct, 9);
+  expect(at(0, 10)).toBeCloseTo(90, 9);
+  expect(at(2.75, 10)).toBeCloseTo(75, 9);
+});
+
 test("CT of viruses falls from row to row and between them, and pH 10 asks 7.5 times as much", () => {
   let last = Number.POSITIVE_INFINITY;
   for (let t = 0; t <= 40; t += 0.25) {
@@ -79,7 +99,7 @@ test("acid share falls with pH through one half at pK, and the caution comes wit
       const { hypochlorousShare, pK, cautions } = freeChlorine({ pH, temperature: celsius(t) });
       expect(hypochlorousShare > 0.5).toBe(pH < pK);
       expect(cautions.length).toBe(hypochlorousShare < 0.5 ? 1 : 0);
-      expect(freeChlorine({ pH: pK, temperature: celsius(t) }).hypochlorousShare).toBeCloseTo(0.5, 12);
+      expect(freeChlorine({ pH: pK, temperature: celsius(t) })).toMatchObject({ hypochlorousShare: 0.5, cautions: [] });
     }),
   );
 });
@@ -102,6 +122,14 @@ test("after its half-life a bleach is half as strong; older, warmer and stronger
   );
 });
 
+test("the half-life of a molar bleach at 300 K, by hand from the rate law", () => {
+  // 70.906 g/L of chlorine is 1 mol/L; with as much salt and 0.1 mol/L of caustic the ionic strength is 2.1.
+  // k_B/h = 2.083662e10 /(K·s), R = 8.314463 J/(mol·K).
+  const k = 2.083662e10 * 300 * Math.exp(-56.5 / 8.314463 - 101_800 / (8.314463 * 300)) * 10 ** (0.146 * 2.1);
+  const { halfLife } = agedStrength({ strength: percent(7.0906), age: seconds(0), temperature: celsius(26.85) });
+  expect(halfLife * k).toBeCloseTo(1, 5);
+});
+
 test("a bleach just made is as strong as its label", () => {
   const fresh = agedStrength({ strength: percent(6), age: seconds(0), temperature: celsius(20) });
   expect(inPercent(fresh.strength)).toBeCloseTo(6, 12);
@@ -121,6 +149,21 @@ test("recirculation: time is turnovers times volume over flow", () => {
   const loop = recirculation({ volume: usGallons(100), flow: gpm(10), turnovers: 2 });
   expect(loop.time).toBeCloseTo(minutes(20), 9);
   expect(loop.notYetPassed).toBeCloseTo(0.1353, 4);
+});
+
+test("each substance takes its chlorine mole for mole, but thiosulphate, which has a published figure", () => {
+  // Molar masses over 70.906.
+  for (const [dechlorinator, massRatio, method] of [
+    ["ascorbic acid", 176.12 / 70.906, "derived"],
+    ["sodium ascorbate", 198.11 / 70.906, "derived"],
+    ["sodium thiosulphate pentahydrate", 2.2, "white-chlorination"],
+    ["sodium bisulphite", 104.06 / 70.906, "derived"],
+    ["sodium sulphite", 126.04 / 70.906, "derived"],
+  ] as const) {
+    const got = dechlorination({ volume: usGallons(100), residual: mgPerLitre(50), dechlorinator });
+    expect(got.massRatio).toBeCloseTo(massRatio, 3);
+    expect(got.method).toBe(method);
+  }
 });
 
 test("dechlorination grows with volume, residual and excess alike", () => {

@@ -10,6 +10,7 @@ import {
   treatedVolume,
 } from "risingmain/disinfection";
 import {
+  type Concentration,
   feet,
   grams,
   inches,
@@ -18,6 +19,7 @@ import {
   inUsGallons,
   litres,
   mgPerLitre,
+  ounces,
   percent,
   ratio,
   usGallons,
@@ -146,4 +148,13 @@ test("granules are rounded up, and said in both measures", () => {
   });
   expect(granules).toBeCloseTo(grams(100), 12);
   expect(whole).toBe(100);
+  // Whole amounts stay whole, whatever the last bit of their doubles; 100 g is 3.53 oz, said as 4.
+  const of = (mass: number) =>
+    hypochloriteDose({ volume: litres(1000), target: (0.65 * mass) as Concentration, availableChlorine: percent(65) });
+  for (let n = 1; n <= 100; n++) {
+    expect(of(grams(n)).grams).toBe(n);
+    expect(of(ounces(n / 2)).ounces).toBe(n / 2);
+  }
+  expect(of(grams(100)).text).toBe("100 g (4 oz)");
+  expect(of(grams(100.1)).grams).toBe(101);
 });

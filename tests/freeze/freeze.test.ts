@@ -27,6 +27,7 @@ import {
   wattsPerMetreKelvin,
 } from "risingmain/units";
 import { expect, test } from "vitest";
+import { refused } from "../refused.ts";
 
 interface Fixture {
   readonly neumann: readonly { readonly alpha: number; readonly mu: number; readonly lambda: string }[];
@@ -166,8 +167,11 @@ test("more insulation, warmer water and milder air put freezing off; wind brings
   expect(toSolid).toBeGreaterThan(8 * toFreezing);
 });
 
-test("air at or above freezing never freezes a pipe, and the cautions come with one that does", () => {
-  expect(timeToFreeze({ ...pipe, air: celsius(0) }).state).toBe("never");
+test("air above a millikelvin below freezing never freezes a pipe, and the cautions come with one that does", () => {
+  const states = [273.15, 273.15 - 1e-3, 273.15 - 2e-3].map(
+    (air) => timeToFreeze({ ...pipe, air: air as never }).state,
+  );
+  expect(states).toEqual(["never", "never", "freezes"]);
   const result = timeToFreeze(pipe);
   expect(result.state === "freezes" && result.cautions.map(({ text }) => text).join(" ")).toMatch(/flame.*mains/s);
 });
@@ -204,6 +208,30 @@ test("ice melts on the edge of the thawed cylinder, by the field of a buried sou
   );
 });
 
+test("ground thaws only round a pipe above freezing, under a surface more than a millikelvin below it", () => {
+  const line = { axisDepth: feet(4), outsideDiameter: inches(2), conductivity: wattsPerMetreKelvin(2) };
+  const thaws = ([warm, surface]: readonly [number, number]) =>
+    buriedPipe({ ...line, pipe: warm as never, ground: surface as never }).thawed !== undefined;
+  const cases = [
+    [274, 272],
+    [273.15, 272],
+    [274, 273.15],
+    [274, 273.15 - 1e-3],
+  ] as const;
+  expect(cases.map(thaws)).toEqual([true, false, false, false]);
+});
+
+test("what may be left out is looked at where it is given, and a buried pipe is under the ground", () => {
+  const windy = (wind: number) => refused(() => timeToFreeze({ ...pipe, wind: metresPerSecond(wind) }));
+  expect([0, 100, -1, 101].map(windy)).toEqual([undefined, undefined, "wind", "wind"]);
+  const riser = { riserDiameter: millimetres(25), riserLength: feet(6), hoseLength: feet(6) };
+  const hosed = (mm: number) => refused(() => drainBack({ ...riser, hoseDiameter: millimetres(mm) }));
+  expect([1000, 0, 1001].map(hosed)).toEqual([undefined, "hoseDiameter", "hoseDiameter"]);
+  const line = { outsideDiameter: 0.2, pipe: 280, ground: 270, conductivity: 2 };
+  const buried = (axisDepth: number) => refused(() => buriedPipe({ ...line, axisDepth } as never));
+  expect([0.1001, 0.1].map(buried)).toEqual([undefined, "axisDepth"]);
+});
+
 test("a pipe as cold as the ground loses nothing and thaws nothing", () => {
   const line = buriedPipe({
     axisDepth: feet(4),
@@ -223,6 +251,7 @@ test("burial and drain-back defer to the local code and warn of the weep hole", 
       .join(" "),
   ).toMatch(/local code.*trench/s);
   const drained = drainBack({ riserDiameter: millimetres(25), riserLength: feet(6), draws: 3 });
+  expect(drained.drained).toBeCloseTo((Math.PI / 4) * 0.025 ** 2 * 6 * 0.3048, 15);
   expect(drained.cautions[0]?.text).toMatch(/backflow/);
   expect(drained.gravel / drained.drained).toBeCloseTo(3 / 0.35, 12);
   const hosed = drainBack({
@@ -240,6 +269,12 @@ test("snow keeps the whole of the air's cold on its surface, trees a third of it
   expect(at("tree covered") / at("snow")).toBeCloseTo(0.3, 12);
 });
 
+test("the factor of summer is there where it is printed", () => {
+  const at = (surface: "snow" | "turf") => surfaceFreezingIndex({ airIndex: fahrenheitDegreeDays(1000), surface });
+  expect(at("turf").thawing).toBe(0.8);
+  expect("thawing" in at("snow")).toBe(false);
+});
+
 test("freezing through is that of a ring of ice grown a thousandth at a time", () => {
   const { toFreezing, toSolid } = freezing({});
   const insulation = Math.log(3.315 / 1.315) / (2 * Math.PI * 0.039);
@@ -253,6 +288,17 @@ test("freezing through is that of a ring of ice grown a thousandth at a time", (
     time += (latent * ring * (insulation + Math.log(radius / r) / (2 * Math.PI * 2.2))) / 10;
   }
   expect((toSolid - toFreezing) / time).toBeCloseTo(1, 4);
+});
+
+test("the wind's coefficient at Re = 28 200, by hand from its correlation (Churchill and Bernstein 1977)", () => {
+  // √28200 = 167.93, ∛0.714 = 0.8938, (0.4/0.714)^⅔ = 0.6796, 1.6796^¼ = 1.1384, 0.1^⅝ = 0.2371, 1.2371^⅘ = 1.1856.
+  const nusselt = 0.3 + ((0.62 * 167.93 * 0.8938) / 1.1384) * 1.1856;
+  const d = inches(1.315);
+  const wind = metresPerSecond((28_200 * 1.35e-5) / d);
+  const { toFreezing } = freezing({ insulationOutside: d, wind });
+  const heat = 999.55208 * 4186.8 * (Math.PI / 4) * inches(1.049) ** 2;
+  const coefficient = (heat * Math.log(18 / 10)) / (toFreezing * Math.PI * d);
+  expect((coefficient * d) / 0.0241 / nusselt).toBeCloseTo(1, 3);
 });
 
 test("the wind's coefficient lies within the 20 % its source claims of an older correlation (Hilpert 1933, recalled)", () => {
