@@ -40,12 +40,11 @@ const ALWAYS: readonly Caution[] = [
 /** The cautions of a job: chlorine always, generators where there is one. */
 export function planCautions({ power }: Job): readonly Caution[] {
   const generator = power.sources.some(({ kind }) => kind === "generator");
-  const all = [
+  return [
     ...ALWAYS,
     ...(generator
       ? generatorCautions.map(({ id, text }) => ({ code: `generator-${id}`, text, basis: "common practice" }))
       : []),
     ...chlorineCautions,
   ];
-  return all.filter(({ code }, i) => all.findIndex((other) => other.code === code) === i);
 }

@@ -3,12 +3,13 @@
  *
  * @module
  */
+import type { OutletResult, RunResult, SolvedNetwork } from "../network/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
 import { leastCostSizes } from "../selection/index.ts";
 import { feetPerSecond, type GaugePressure, type Velocity } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
 import { placesReached } from "./contradictions.ts";
-import type { Job } from "./job.ts";
+import type { Job, JobRun } from "./job.ts";
 import { layoutNetwork, runId, solveUse } from "./layout-solve.ts";
 import { familySizes, pipeNamed } from "./pipes.ts";
 import type { Use } from "./uses.ts";
@@ -53,7 +54,7 @@ interface Choice {
 /** A pipe for each run: what the job gave, and for the others the least pipe that keeps pressure, velocity and rating. */
 export function choosePipes(job: Job, water: Water, uses: readonly Use[], tankPressure: GaugePressure): ChosenPipes {
   const open = job.runs.flatMap(({ pipe }, i) => (pipe === undefined ? [i] : []));
-  if (open.length === 0) return { pipes: job.runs.map(({ pipe }) => pipeNamed(pipe ?? "")), state: "all given" };
+  if (open.length === 0) return { pipes: job.runs.map(({ pipe }) => pipeNamed(pipe as string)), state: "all given" };
   const sizes = familySizes(job.pipeChoice?.family ?? USUAL_FAMILY);
   const choice = { job, water, uses, tankPressure, sizes, open };
   return (isTree(job) ? leastPipe(choice) : null) ?? stepByStep(choice);
@@ -75,7 +76,7 @@ function leastPipe({ job, water, uses, tankPressure, sizes, open }: Choice): Cho
   const found = leastCostSizes({
     network: layoutNetwork({ job, water, pipes }, job.outlets, tankPressure),
     choices: open.map((i) => ({
-      run: runId(job.runs[i], i),
+      run: runId(job.runs[i] as JobRun, i),
       sizes: sizes.map((pipe) => ({
         name: pipe.name,
         insideDiameter: pipe.insideDiameter,
@@ -88,9 +89,7 @@ function leastPipe({ job, water, uses, tankPressure, sizes, open }: Choice): Cho
   });
   if (found.state !== "found") return null;
   found.runs.forEach(({ size }, k) => {
-    const i = open[k];
-    const pipe = sizes.find(({ name }) => name === size);
-    if (i !== undefined && pipe !== undefined) pipes[i] = pipe;
+    pipes[open[k] as number] = sizes.find(({ name }) => name === size) as PipeSize;
   });
   return { pipes, state: found.proven ? "least pipe" : "step by step" };
 }
@@ -116,7 +115,8 @@ function stepByStep({ job, water, uses, tankPressure, sizes, open }: Choice): Ch
     grown = false;
     for (const i of open) {
       const next = larger(i);
-      if (next === undefined || !solved.some(({ runs }) => Math.abs(runs[i]?.velocity ?? 0) > fastest)) continue;
+      const tooFast = solved.some(({ runs }) => Math.abs((runs[i] as RunResult).velocity as Velocity) > fastest);
+      if (next === undefined || !tooFast) continue;
       pipes[i] = next;
       grown = true;
     }
@@ -128,7 +128,7 @@ function stepByStep({ job, water, uses, tankPressure, sizes, open }: Choice): Ch
       const next = larger(i);
       if (next === undefined) return [];
       const mended = missing - shortfall(solveAll(pipes.map((pipe, k) => (k === i ? next : pipe))), uses);
-      const added = (material(next) - material(pipes[i] as PipeSize)) * (job.runs[i]?.length ?? 1);
+      const added = (material(next) - material(pipes[i] as PipeSize)) * (job.runs[i] as JobRun).length;
       return [{ i, next, worth: mended / added }];
     });
     const best = steps.reduce<(typeof steps)[number] | null>(
@@ -142,14 +142,14 @@ function stepByStep({ job, water, uses, tankPressure, sizes, open }: Choice): Ch
 }
 
 /** Pressure missing at the outlets of all uses together, Pa; 0 where none lacks any. */
-function shortfall(solved: readonly ReturnType<typeof solveUse>[], uses: readonly Use[]): number {
+function shortfall(solved: readonly SolvedNetwork[], uses: readonly Use[]): number {
   return solved.reduce(
     (sum, { outlets }, k) =>
       sum +
-      (uses[k]?.outlets ?? []).reduce((part, { name, pressure }) => {
-        const had = outlets.find(({ id }) => id === name)?.pressure ?? 0;
-        return part + Math.max(pressure - had, 0);
-      }, 0),
+      (uses[k] as Use).outlets.reduce(
+        (part, { pressure }, i) => part + Math.max(pressure - (outlets[i] as OutletResult).pressure, 0),
+        0,
+      ),
     0,
   );
 }

@@ -7,6 +7,7 @@ import { parseConductorSize } from "../conductor/index.ts";
 import { livestockDemand } from "../demand/index.ts";
 import { fullLoadCurrent } from "../motor/index.ts";
 import { findPipe } from "../pipe/index.ts";
+import { pumpCurve } from "../pump/index.ts";
 import { format, InputError, type Length } from "../units/index.ts";
 import type { Job, JobPumpPoint } from "./job.ts";
 import type { JobIssue } from "./job-error.ts";
@@ -112,7 +113,19 @@ function curveIssues(curve: readonly JobPumpPoint[], path: string): JobIssue[] {
       });
     }
   });
-  return issues;
+  return issues.length > 0 ? issues : refusedCurve(curve, path);
+}
+
+/** What the pump module refuses in the points of a curve, said of the job's. */
+function refusedCurve(points: readonly JobPumpPoint[], path: string): JobIssue[] {
+  try {
+    pumpCurve({ points });
+    return [];
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const { parameter, value, expected } = error;
+    return [{ path: parameter.replace("points", path), value, expected }];
+  }
 }
 
 function controlIssues({ controls }: Job): JobIssue[] {

@@ -13,6 +13,7 @@ import {
   hours,
   type Length,
   perDay,
+  type Volume,
   type VolumeFlow,
 } from "../units/index.ts";
 import { valveOf } from "./controls-stage.ts";
@@ -20,10 +21,9 @@ import type { Finding } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { JobMotor } from "./job.ts";
 import { tankElevation } from "./layout-solve.ts";
-import { dropPipeFittings, dropPipeLength, type Lift, valveLossAt } from "./lift.ts";
-import { runLoss } from "./pipes.ts";
+import { dropPipeLoss, type Lift, valveLossAt } from "./lift.ts";
 import type { DayStage, DemandStage, TankStage } from "./stages.ts";
-import { usesOf } from "./uses.ts";
+import { type Use, usesOf } from "./uses.ts";
 
 /** Points of the loss between pump and tank; the line through them is smooth. */
 const LOSS_POINTS = 24;
@@ -48,7 +48,7 @@ export interface DayBasis {
 export function dayStage(basis: DayBasis, running: RunningSystem | null): DayStage | null {
   const { daily } = basis.demand;
   if (running === null || daily === null || daily.volume <= 0) return null;
-  const demand = pattern(basis);
+  const demand = pattern(usesOf(basis.lift.job), daily.volume);
   const run = simulate({ system: running, demand, duration: days(1), keepEvents: 0 });
   const water = run.delivered + run.refused;
   return {
@@ -93,22 +93,20 @@ export function runningSystem({ lift, curve, tank, atmosphere, motorEfficiency }
 }
 
 function lossPoints(lift: Lift, curve: PumpCurve): readonly MainLossPoint[] {
-  const { job, water, dropPipe } = lift;
-  const run = { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) };
+  const { job, water } = lift;
   return Array.from({ length: LOSS_POINTS }, (_, i) => {
     const flow = (curve.runoutFlow * ((i + 1) / LOSS_POINTS)) as VolumeFlow;
-    const loss = runLoss(run, flow, water.kinematicViscosity);
-    return { flow, headLoss: (loss.pipe + loss.fittings + valveLossAt(job, flow, water.density)) as Length };
+    const { pipe, fittings } = dropPipeLoss(lift, flow);
+    return { flow, headLoss: (pipe + fittings + valveLossAt(job, flow, water.density)) as Length };
   });
 }
 
 /** Each hour takes its share of the day's water, at the flow of the uses in turn. */
-function pattern({ demand, lift }: DayBasis): readonly DemandSegment[] {
-  const uses = usesOf(lift.job);
-  const share = (demand.daily?.volume ?? 0) / DRAWS;
+function pattern(uses: readonly Use[], volume: Volume): readonly DemandSegment[] {
+  const share = volume / DRAWS;
   const hour = hours(1);
-  return Array.from({ length: DRAWS }, (_, i) => uses[i % uses.length]?.flow ?? demand.designFlow).flatMap(
-    (flow): readonly DemandSegment[] => {
+  return Array.from({ length: DRAWS }, (_, i) => uses[i % uses.length] as Use).flatMap(
+    ({ flow }): readonly DemandSegment[] => {
       const open = share / flow;
       if (open >= hour) return [{ duration: hour, flow: (share / hour) as VolumeFlow }];
       return [

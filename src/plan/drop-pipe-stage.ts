@@ -12,8 +12,8 @@ import { highestVelocity } from "./choose-pipes.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
 import type { Job } from "./job.ts";
-import { dropPipeFittings, dropPipeLength, type Lift } from "./lift.ts";
-import { familySizes, pipeNamed, ratingAt, runLoss } from "./pipes.ts";
+import { dropPipeLength, dropPipeLoss, type Lift } from "./lift.ts";
+import { familySizes, pipeNamed, ratingAt } from "./pipes.ts";
 import type { PumpWork } from "./pump-stage.ts";
 import type { DropPipeStage } from "./stages.ts";
 
@@ -48,11 +48,7 @@ export function dropPipeStage(
   lowestLevel: Length,
 ): DropPipeStage {
   const { job, water, dropPipe, setting } = lift;
-  const loss = runLoss(
-    { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) },
-    flow,
-    water.kinematicViscosity,
-  );
+  const loss = dropPipeLoss(lift, flow);
   return {
     pipe: dropPipe,
     pipeBy: job.dropPipe?.pipe === undefined ? "plan" : "job",

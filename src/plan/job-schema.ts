@@ -169,11 +169,11 @@ export function jobSchema(form: QuantityForm): v.GenericSchema<unknown, Job> {
         v.description("locked-rotor code letter"),
       ),
     ),
-    lockedRotorCurrent: optional(current("locked-rotor current", 0.01, 20000)),
+    lockedRotorCurrent: optional(current("locked-rotor current", 0.01, 10000)),
     serviceFactor: optional(ratio("service factor", 1, 2)),
     efficiency: optional(ratio("motor efficiency", 0.05, 1)),
     powerFactor: optional(ratio("power factor", 0.05, 1)),
-    coolingVelocity: optional(velocity("least velocity past the motor", 0, 5)),
+    coolingVelocity: optional(velocity("least velocity past the motor", 1e-6, 5)),
   });
   const candidate = object("a pump", {
     name: name("name of the pump"),

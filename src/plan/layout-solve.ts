@@ -42,7 +42,7 @@ export function elevations(job: Job): ReadonlyMap<string, Length> {
 
 /** Elevation of the lower end of a run, where its pressure is highest. */
 export function lowerEnd({ from, to }: Pick<JobRun, "from" | "to">, places: ReadonlyMap<string, Length>): Length {
-  return Math.min(places.get(from) ?? 0, places.get(to) ?? 0) as Length;
+  return Math.min(places.get(from) as Length, places.get(to) as Length) as Length;
 }
 
 /** The layout as the network solver reads it: some outlets, the tank at a pressure. */
@@ -80,8 +80,8 @@ export function solveUse(layout: Layout, use: Use, tankPressure: GaugePressure):
 }
 
 /** Name of a run in the network: the number of its place in the job keeps doubled runs apart. */
-export function runId(run: JobRun | undefined, i: number): string {
-  return `${i + 1}: ${run?.from} – ${run?.to}`;
+export function runId({ from, to }: JobRun, i: number): string {
+  return `${i + 1}: ${from} – ${to}`;
 }
 
 function networkRun(run: JobRun, i: number, pipe: PipeSize, flow: VolumeFlow, { kinematicViscosity }: Water): Run {

@@ -4,7 +4,7 @@
  * @module
  */
 import { pressureOfHead } from "../head/index.ts";
-import { gradeLine, type SolvedNetwork } from "../network/index.ts";
+import { gradeLine, type RunResult, type SolvedNetwork } from "../network/index.ts";
 import type { PipeSize } from "../pipe/index.ts";
 import type { GaugePressure, Length, Velocity, VolumeFlow } from "../units/index.ts";
 import type { Water } from "../water/index.ts";
@@ -12,7 +12,7 @@ import { choosePipes, highestVelocity } from "./choose-pipes.ts";
 import { WELLHEAD } from "./contradictions.ts";
 import { type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
-import type { Job, JobOutlet } from "./job.ts";
+import type { Job, JobOutlet, JobRun } from "./job.ts";
 import { elevations, type Layout, layoutNetwork, lowerEnd, runId, solveUse, tankElevation } from "./layout-solve.ts";
 import { ratingAt } from "./pipes.ts";
 import type { LayoutGradeLine, LayoutStage, RunPlan, UsePlan } from "./stages.ts";
@@ -37,13 +37,13 @@ export function layoutStage(job: Job, water: Water): LayoutStage {
   const atCutIn = uses.map((use) => solveUse(layout, use, cutIn));
   const held = uses.map((use) => solveUse(layout, use, pressureWhileUsed(job)));
   const usePlans = uses.map((use, k): UsePlan => {
-    const low = atCutIn[k]?.outlets ?? [];
-    const high = held[k]?.outlets ?? [];
+    const pressureIn = (solved: readonly SolvedNetwork[], i: number): GaugePressure =>
+      (solved[k] as SolvedNetwork).outlets[i]?.pressure as GaugePressure;
     const outlets = use.outlets.map(({ name, flow, pressure }, i) => ({
       name,
       flow,
-      pressureAtCutIn: (low[i]?.pressure ?? 0) as GaugePressure,
-      pressureHeld: (high[i]?.pressure ?? 0) as GaugePressure,
+      pressureAtCutIn: pressureIn(atCutIn, i),
+      pressureHeld: pressureIn(held, i),
       wanted: pressure,
     }));
     // With the flows fixed, every pressure moves with the tank's, one for one.
@@ -51,7 +51,14 @@ export function layoutStage(job: Job, water: Water): LayoutStage {
     return { name: use.name, flow: use.flow, outlets, tankPressureNeeded: (cutIn + missing) as GaugePressure };
   });
   return {
-    runs: job.runs.map((_, i) => runPlan(job, water, pipes[i] as PipeSize, i, atCutIn)),
+    runs: job.runs.map((run, i) =>
+      runPlan(
+        layout,
+        run,
+        pipes[i] as PipeSize,
+        atCutIn.map(({ runs }) => runs[i] as RunResult),
+      ),
+    ),
     uses: usePlans,
     tankPressureNeeded: Math.max(...usePlans.map(({ tankPressureNeeded }) => tankPressureNeeded)) as GaugePressure,
     choice: state,
@@ -67,10 +74,9 @@ function tightestGradeLine(
   held: readonly SolvedNetwork[],
 ): LayoutGradeLine | null {
   const { job } = layout;
-  const [tightest] = plans
+  const tightest = plans
     .flatMap(({ outlets }, k) => outlets.map((outlet, i) => ({ k, i, spare: outlet.pressureHeld - outlet.wanted })))
-    .sort((a, b) => a.spare - b.spare);
-  if (tightest === undefined) return null;
+    .reduce((least, each) => (each.spare < least.spare ? each : least));
   const use = uses[tightest.k] as Use;
   const outlet = use.outlets[tightest.i] as JobOutlet;
   const runs = wayTo(job, outlet.at);
@@ -94,21 +100,11 @@ function wayTo(job: Job, place: string): readonly string[] {
       if (next !== undefined && !ways.has(next)) ways.set(next, [...way, runId(run, i)]);
     });
   }
-  return ways.get(place) ?? [];
+  return ways.get(place) as readonly string[];
 }
 
-function runPlan(
-  job: Job,
-  water: Water,
-  pipe: PipeSize,
-  i: number,
-  solved: readonly ReturnType<typeof solveUse>[],
-): RunPlan {
-  const run = job.runs[i];
-  if (run === undefined) throw new Error("no such run");
-  const busiest = solved
-    .map(({ runs }) => runs[i])
-    .reduce((most, result) => (Math.abs(result?.flow ?? 0) > Math.abs(most?.flow ?? 0) ? result : most), undefined);
+function runPlan({ job, water }: Layout, run: JobRun, pipe: PipeSize, inUses: readonly RunResult[]): RunPlan {
+  const busiest = inUses.reduce((most, result) => (Math.abs(result.flow) > Math.abs(most.flow) ? result : most));
   const fall = (tankElevation(job) - lowerEnd(run, elevations(job))) as Length;
   return {
     name: `${run.from} – ${run.to}`,
@@ -117,9 +113,9 @@ function runPlan(
     length: run.length,
     pipe,
     pipeBy: run.pipe === undefined ? "plan" : "job",
-    flow: Math.abs(busiest?.flow ?? 0) as VolumeFlow,
-    velocity: Math.abs(busiest?.velocity ?? 0) as Velocity,
-    headLoss: Math.abs(busiest?.headLoss ?? 0) as Length,
+    flow: Math.abs(busiest.flow) as VolumeFlow,
+    velocity: Math.abs(busiest.velocity as Velocity) as Velocity,
+    headLoss: Math.abs(busiest.headLoss) as Length,
     highestPressure: (job.controls.cutOut + pressureOfHead({ head: fall, density: water.density })) as GaugePressure,
     pressureRating: ratingAt(pipe, water.temperature),
   };

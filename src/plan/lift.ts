@@ -13,6 +13,11 @@ import type { Job, JobFitting } from "./job.ts";
 import { tankElevation } from "./layout-solve.ts";
 import { runLoss } from "./pipes.ts";
 
+/** What a pipe or a valve far too small for its flow is reckoned to take, m: more than any pump lifts. */
+const MOST_LOSS = 3000;
+/** The same as a pressure, Pa. */
+const MOST_PRESSURE_LOSS = 3e7;
+
 /** Everything between the water at rest and the tank. */
 export interface Lift {
   /** The job. */
@@ -35,38 +40,42 @@ export function dropPipeLength({ job, setting }: Lift): Length {
 }
 
 /** The fittings of the drop pipe, its check valves with them. */
-export function dropPipeFittings({ dropPipe }: Job): readonly JobFitting[] {
+function dropPipeFittings({ dropPipe }: Job): readonly JobFitting[] {
   const { fittings = [], checkValves = 0 } = dropPipe ?? {};
   // The pump's own check valve counts once.
   return [...fittings, { kind: "swing check valve", count: checkValves + 1 }];
+}
+
+/** Head lost in the drop pipe at a flow, pipe and fittings apart. */
+export function dropPipeLoss(lift: Lift, flow: VolumeFlow): { readonly pipe: Length; readonly fittings: Length } {
+  const { job, water, dropPipe } = lift;
+  const run = { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) };
+  const { pipe, fittings } = runLoss(run, flow, water.kinematicViscosity);
+  return { pipe: Math.min(pipe, MOST_LOSS) as Length, fittings: Math.min(fittings, MOST_LOSS) as Length };
 }
 
 /** Head lost in the regulating valve wide open: as the square of the flow. */
 export function valveLossAt({ controls }: Job, flow: VolumeFlow, density: Density): Length {
   const { loss, ratedFlow } = controls.regulatingValve ?? {};
   if (loss === undefined || ratedFlow === undefined) return 0 as Length;
-  const pressureDifference = (loss * (flow / ratedFlow) ** 2) as PressureDifference;
+  const pressureDifference = Math.min(loss * (flow / ratedFlow) ** 2, MOST_PRESSURE_LOSS) as PressureDifference;
   return headOfPressureDifference({ pressureDifference, density });
 }
 
 /** Head from the water at rest to the tank at a flow and a pressure there, part by part. */
 export function headTaken(lift: Lift, flow: VolumeFlow, pressure: GaugePressure): TotalDynamicHead {
-  const { job, water, law, dropPipe, staticLevel } = lift;
-  const { density, kinematicViscosity } = water;
-  const run = { pipe: dropPipe, length: dropPipeLength(lift), fittings: dropPipeFittings(job) };
-  const loss = runLoss(run, flow, kinematicViscosity);
+  const { job, water, law, staticLevel } = lift;
+  const { density } = water;
+  const { pipe, fittings } = dropPipeLoss(lift, flow);
   return totalDynamicHead({
     staticLevel,
     drawdown: drawdownAt(law, flow),
     elevation: tankElevation(job),
     dischargePressure: pressure,
     losses: [
-      { name: "drop pipe", headLoss: loss.pipe },
-      { name: "fittings and check valves", headLoss: loss.fittings },
-      {
-        name: "regulating valve",
-        headLoss: valveLossAt(job, flow, density),
-      },
+      { name: "drop pipe", headLoss: pipe },
+      { name: "fittings and check valves", headLoss: fittings },
+      { name: "regulating valve", headLoss: valveLossAt(job, flow, density) },
     ],
     density,
   });

@@ -48,8 +48,8 @@ export type UnitSystem = "us" | "metric";
 interface Shown {
   readonly us: keyof UnitSymbols;
   readonly metric: keyof UnitSymbols;
-  /** Decimals in each; where left out, four significant digits. */
-  readonly decimals?: readonly [us: number, metric: number];
+  /** Decimals in each. */
+  readonly decimals: readonly [us: number, metric: number];
 }
 
 /** The unit and decimals each kind is shown in: as fine as the gauges and rules of the trade, no finer. */
@@ -99,10 +99,6 @@ export function measure(kind: MeasureKind, value: number): Measure {
 export function showMeasure({ kind, value }: Measure, system: UnitSystem): string {
   const { us, metric, decimals } = SHOWN[kind];
   const unit = system === "us" ? us : metric;
-  const text = format(
-    value as never,
-    unit,
-    decimals === undefined ? {} : { decimals: decimals[system === "us" ? 0 : 1] },
-  );
-  return text.replace(/ 1\/h$/, " starts an hour").replace(/ 1\/d$/, " starts a day");
+  const text = format(value as never, unit, { decimals: decimals[system === "us" ? 0 : 1] });
+  return text.replace(" 1/h", " starts an hour").replace(" 1/d", " starts a day");
 }

@@ -75,7 +75,7 @@ export function powerStage(job: Job, { motor }: JobPumpCandidate, setting: Lengt
     const size = sizes[i] as ConductorSize;
     return {
       name: cable.name,
-      length: segments[i]?.length as Length,
+      length: lengthOf(cable, setting),
       size,
       sizeBy: cable.size === undefined ? "plan" : "job",
       material: cable.material ?? "copper",

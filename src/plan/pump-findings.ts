@@ -8,7 +8,8 @@ import type { Length, VolumeFlow } from "../units/index.ts";
 import type { SettingCheck } from "../well/index.ts";
 import { type Basis, type Finding, PRACTICE } from "./finding.ts";
 import { finding } from "./findings.ts";
-import type { Job, JobPumpCandidate } from "./job.ts";
+import type { Job } from "./job.ts";
+import type { Lift } from "./lift.ts";
 import { measure } from "./measure.ts";
 import { greatestShaftPower, leastUsedFlow, type PumpWork } from "./pump-stage.ts";
 import type { ChosenPump, PumpStage } from "./stages.ts";
@@ -26,7 +27,7 @@ export function pumpFindings(job: Job, { stage, pump, lift }: PumpWork): readonl
     ...choiceFindings(job, stage),
     ...(stage.chosen === null || pump === null
       ? []
-      : [...chosenFindings(job, stage, pump.curve, pump.candidate), ...motorFindings({ stage, pump, lift })]),
+      : [...chosenFindings(job, stage.chosen, pump), ...motorFindings(stage.chosen, pump, lift)]),
   ];
 }
 
@@ -131,11 +132,9 @@ function choiceFindings({ pump }: Job, { chosen, candidates, dutyFlow }: PumpSta
 
 function chosenFindings(
   job: Job,
-  { chosen }: PumpStage,
-  curve: PumpCurve,
-  pump: JobPumpCandidate | undefined,
+  chosen: ChosenPump,
+  { candidate, curve }: NonNullable<PumpWork["pump"]>,
 ): readonly Finding[] {
-  if (chosen === null) return [];
   const { controls } = job;
   const { cooling } = chosen;
   const base = { stage: "pump", subject: chosen.name } as const;
@@ -170,7 +169,7 @@ function chosenFindings(
       ...base,
       code: "tight-in-casing",
       kind: "diameter",
-      value: job.well.casingInsideDiameter - (pump?.diameter ?? 0),
+      value: job.well.casingInsideDiameter - candidate.diameter,
       limit: LEAST_CLEARANCE,
       wrong: "below",
       severity: "look",
@@ -182,10 +181,13 @@ function chosenFindings(
   ];
 }
 
-function motorFindings({ pump, lift, stage }: PumpWork): readonly Finding[] {
-  if (pump === null) return [];
-  const { motor, name } = pump.candidate;
-  const most = greatestShaftPower(lift, pump.curve, stage.chosen?.atCutIn?.flow ?? 0);
+function motorFindings(
+  { atCutIn }: ChosenPump,
+  { candidate, curve }: NonNullable<PumpWork["pump"]>,
+  lift: Lift,
+): readonly Finding[] {
+  const { motor, name } = candidate;
+  const most = greatestShaftPower(lift, curve, atCutIn?.flow ?? 0);
   if (most === null) return [];
   return finding({
     code: "motor-overloaded",

@@ -143,7 +143,7 @@ function tryCandidate(basis: PumpBasis, candidate: JobPumpCandidate): Tried {
     fault(`gives less than the largest use ${where}`, "flow", flowHeld, dutyFlow);
   }
   const { motor } = candidate;
-  const most = greatestShaftPower(lift, curve, Math.max(atCutIn?.flow ?? 0, 0));
+  const most = greatestShaftPower(lift, curve, atCutIn?.flow ?? 0);
   const plate = motor.power * (motor.serviceFactor ?? 1);
   if (most !== null && most > plate) fault("loads its motor above the plate", "motorPower", most, plate);
   if (!job.power.sources.some(({ phase }) => phase === motor.phase)) {

@@ -9,7 +9,7 @@ import type { GaugePressure, Length } from "../units/index.ts";
 import type { Job } from "./job.ts";
 import { elevations, tankElevation } from "./layout-solve.ts";
 import type { AsBuiltRecord, RecordedReading } from "./record.ts";
-import type { PlanStages } from "./stages.ts";
+import type { PlanStages, SourcePlan } from "./stages.ts";
 
 /** A reading of the record that the diagnosis took. */
 export interface UsedReading extends DiagnosisReading {
@@ -93,10 +93,11 @@ export function sortReadings({ job, stages, record }: ReadingsBasis): SortedRead
     .map((name) => taken.get(`held-${name}`))
     .find((reading) => reading !== undefined);
   if (held !== undefined) take(held, "regulated pressure");
-  const voltage = stages.power?.sources
+  const sources = stages.power?.sources ?? [];
+  const voltage = sources
     .map(({ name }) => taken.get(`running-voltage-${name}`))
     .find((reading) => reading !== undefined);
-  if (voltage !== undefined) take(shareOfFirstSource(voltage, stages), "voltage");
+  if (voltage !== undefined) take(shareOfFirstSource(voltage, sources), "voltage");
   const far = farFlow(job, stages, taken);
   if (far !== null) used.push(far.reading);
 
@@ -140,9 +141,8 @@ function regulatedUses({ controls }: PlanStages): readonly string[] {
 }
 
 /** The voltage of whichever source was read, as the first source would show the same share of its own. */
-function shareOfFirstSource(reading: Taken, { power }: PlanStages): Taken {
-  const first = power?.sources[0]?.voltage ?? reading.expected.value;
-  const scale = first / reading.expected.value;
+function shareOfFirstSource(reading: Taken, [first]: readonly SourcePlan[]): Taken {
+  const scale = (first as SourcePlan).voltage / reading.expected.value;
   const scaled = ({ kind, value }: RecordedReading["low"]) => ({ kind, value: value * scale });
   return {
     ...reading,

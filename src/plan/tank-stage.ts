@@ -59,7 +59,7 @@ function fillingOf(
   lift: Lift,
   curve: PumpCurve,
   charge: AirCharge,
-): { readonly time: Duration | null; readonly worst: WorstDemand | null } {
+): { readonly time: Duration; readonly worst: WorstDemand | null } | null {
   const { cutIn, cutOut } = lift.job.controls;
   const valve = valveOf(lift.job);
   const open = readOff(lift, curve);
@@ -67,7 +67,7 @@ function fillingOf(
     (valve !== null && pressure > valve.setPressure
       ? Math.min(open(pressure), valve.minimumFlow)
       : open(pressure)) as VolumeFlow;
-  if (!(throttled(cutOut) > 0)) return { time: null, worst: null };
+  if (!(throttled(cutOut) > 0)) return null;
   // The flow steps down at the set pressure, so the filling is summed on either side of it.
   const set = Math.min(Math.max(valve?.setPressure ?? cutOut, cutIn), cutOut) as GaugePressure;
   const parts = [

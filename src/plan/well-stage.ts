@@ -47,10 +47,10 @@ export function boreSections(
   well: JobWell,
 ): readonly { readonly insideDiameter: Length; readonly top: Length; readonly bottom: Length }[] {
   const { casingInsideDiameter, casingDepth = well.depth, openHoleDiameter = casingInsideDiameter } = well;
-  const casing = { insideDiameter: casingInsideDiameter, top: 0 as Length, bottom: casingDepth };
-  return casingDepth < well.depth
-    ? [casing, { insideDiameter: openHoleDiameter, top: casingDepth, bottom: well.depth }]
-    : [casing];
+  return [
+    { insideDiameter: casingInsideDiameter, top: 0 as Length, bottom: casingDepth },
+    { insideDiameter: openHoleDiameter, top: casingDepth, bottom: well.depth },
+  ];
 }
 
 function standingWater(well: JobWell): Volume {

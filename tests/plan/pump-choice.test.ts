@@ -149,6 +149,22 @@ describe("the pumps tried", () => {
     expect(tried(ranch({ "pump.candidates": [...bare].reverse() })).chosen?.name).toBe(B);
   });
 
+  test("rank by the power each volume of water takes, not by the power", () => {
+    // Half as much water again at the same heads, and less of the power lost: more power, less for each gallon.
+    const [base] = (cabin() as { pump: { candidates: { curve: object[] }[] } }).pump.candidates;
+    const wide = [0, 6, 12, 18].map((q, i) => ({
+      flow: `${q} gpm`,
+      head: `${[250, 238, 196, 118][i]} ft`,
+      efficiency: `${[0, 55, 72, 69][i]} %`,
+    }));
+    const motor = { power: "1.5 hp", voltage: "230 V", phase: "single-phase" };
+    const stage = tried(cabin({ "pump.candidates": [base, { ...base, name: "wide", curve: wide, motor }] }));
+    expect(stage.candidates.map(({ name, suits }) => [name, suits])).toEqual([
+      ["wide", true],
+      ["half-horse, 8 stages", true],
+    ]);
+  });
+
   test("of several that do not suit none is taken; of one alone, that one", () => {
     const [a, b] = (ranch() as { pump: { candidates: object[] } }).pump.candidates;
     const twins = tried(ranch({ "pump.candidates": [a, { ...a, name: "twin" }] }));
@@ -264,7 +280,6 @@ describe("a pump at a pressure", () => {
     );
     expect(point.pressure).toBe(psi(60));
     expect(pointAt(lift, curve, psi(1000))).toBeNull();
-    const bare = { ...curve, efficiency: null } as never;
     const plain = workOf(
       cabin({
         "pump.candidates[0].curve": [0, 4, 8, 12].map((q, i) => ({
@@ -274,7 +289,16 @@ describe("a pump at a pressure", () => {
       }),
     );
     expect(plain.work.stage.chosen?.atCutIn).toMatchObject({ efficiency: null, shaftPower: null });
-    expect(bare).toBeDefined();
+    // An efficiency of nothing says nothing of the power.
+    const nil = [0, 4, 8, 12].map((q, i) => ({
+      flow: `${q} gpm`,
+      head: `${[250, 238, 196, 118][i]} ft`,
+      efficiency: "0 %",
+    }));
+    const useless = workOf(cabin({ "pump.candidates[0].curve": nil })).work;
+    expect(useless.stage.chosen?.atCutIn).toMatchObject({ efficiency: 0, shaftPower: null });
+    const dead = useless.pump?.curve ?? expect.unreachable("no pump");
+    expect(greatestShaftPower(useless.lift, dead, gpm(12))).toBeNull();
   });
 
   test("asks the most of its motor anywhere from a tenth of its flow up", () => {
@@ -290,6 +314,16 @@ describe("a pump at a pressure", () => {
       expect(Math.abs(most / Math.max(...powers) - 1)).toBeLessThan(2e-3);
     }
     expect(greatestShaftPower(lift, curve, 0)).toBeNull();
+    // What a curve says of less than a tenth of the flow is left out: there the efficiency may be anything.
+    const odd = [0, 0.5, 4, 8, 12].map((q, i) => ({
+      flow: `${q} gpm`,
+      head: `${[250, 249, 238, 196, 118][i]} ft`,
+      efficiency: `${[0, 0.1, 40, 57, 54][i]} %`,
+    }));
+    const strange = workOf(cabin({ "pump.candidates[0].curve": odd })).work;
+    const low = strange.pump?.curve ?? expect.unreachable("no pump");
+    const there = hydraulicPower({ flow: gpm(0.5), head: feet(249), density: strange.lift.water.density }) / 0.001;
+    expect(greatestShaftPower(strange.lift, low, gpm(12)) ?? 0).toBeLessThan(there / 2);
   });
 });
 

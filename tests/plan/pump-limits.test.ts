@@ -70,7 +70,8 @@ describe("a hair to either side of a limit of the pump:", () => {
     expect(covered(129)).toEqual([["little-water-over-intake", "fix", 9, 10, "common practice"]]);
     expect(covered(120)).toEqual([["intake-uncovered", "stop", 0, 10, "common practice"]]);
     expect(water(120.001)[0]?.code).toBe("little-water-over-intake");
-    expect(water(120)[0]?.message).not.toBe(water(121)[0]?.message);
+    expect(water(120)[0]?.message).toMatch(/draws air/);
+    expect(water(121)[0]?.message).toMatch(/little water/);
   });
 
   test("pressure, cooling, clearance, motor", () => {

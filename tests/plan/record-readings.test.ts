@@ -2,7 +2,15 @@
  * How the readings of a record pass to the diagnosis: which are used and which are not, their uncertainties, and the flow
  * that a pressure read at an outlet stands for.
  */
-import { type AsBuiltRecord, asBuiltRecord, type Job, type Plan, planSystem, readJob } from "risingmain/plan";
+import {
+  type AsBuiltRecord,
+  asBuiltRecord,
+  diagnoseRecord,
+  type Job,
+  type Plan,
+  planSystem,
+  readJob,
+} from "risingmain/plan";
 import { pumpCurve } from "risingmain/pump";
 import { feet, gpm, psi } from "risingmain/units";
 import { describe, expect, test } from "vitest";
@@ -361,5 +369,23 @@ describe("the plant that is diagnosed", () => {
     // A valve that never holds is none.
     const valve = known(cabin({ "controls.regulatingValve": { setPressure: "50 psi", minimumFlow: "1 gpm" } }));
     expect(diagnosisPlantOf(valve.job, valve.plan.stages)).not.toHaveProperty("regulatedPressure");
+  });
+});
+
+test("a pump whose curve does not fall from no flow on runs no day and is not diagnosed", () => {
+  // The first points all but level: carried back to no flow, the head rises no further.
+  const curve = [
+    [4, 250],
+    [8, 249],
+    [12, 200],
+  ].map(([flow, head]) => ({ flow: `${flow} gpm`, head: `${head} ft` }));
+  const job = readJob(cabin({ "pump.candidates[0].curve": curve }));
+  const plan = planSystem(job);
+  expect([plan.running, plan.stages.day]).toEqual([null, null]);
+  const record = asBuiltRecord({ plan, readings: { "static-level": feet(40) } });
+  expect(diagnoseRecord({ job, record })).toEqual({
+    state: "cannot be diagnosed",
+    reason: "The pump's curve does not fall all the way.",
+    leftOut: [{ code: "static-level", reason: "The pump's curve does not fall all the way." }],
   });
 });

@@ -208,6 +208,10 @@ describe("on paper", () => {
     expect(report.match(/^# /gm)).toHaveLength(1);
   });
 
+  test("notes keep their empty lines", () => {
+    expect(recordReport({ ...full(), notes: "One.\n\nTwo.\r\nThree." })).toContain("> One.\n>\n> Two.\n> Three.");
+  });
+
   test("says its cautions, and defers, whatever became of those stored", () => {
     for (const cautions of [full().cautions, []]) {
       const report = recordReport({ ...full(), cautions });

@@ -264,6 +264,25 @@ describe.each(SYSTEMS)("the ranch's report, units %s", (units) => {
     expect(answer).toContain(`of ${dropPipe.pipe.name}.`);
   });
 
+  test("is headings, lists and tables with their heads, and nothing else", () => {
+    const { plan } = paper();
+    const text = reportOf(plan, { units });
+    expect(text.match(/^# /gm)).toHaveLength(1);
+    for (const block of text.trim().split("\n\n"))
+      expect(block).toMatch(/^(# |## |\*\*It will run|- |\| |Take these readings|Limits marked)/);
+    const heads = new Set([...text.matchAll(/^(\|.*\|)\n\| ---/gm)].map(([, head]) => head));
+    expect([...heads]).toEqual([
+      "| run | length | pipe | most flow | velocity | head lost |",
+      "| use | outlet | flow | while the pump runs | at cut-in | wanted |",
+      "| figure | value |",
+      "| pump | at cut-in | at cut-out | does the job |",
+      "| cable | length | size | grounding, at least | voltage lost |",
+      "| source | check | asked | limit | left |",
+      "| reading | how | expected | passes | read |",
+    ]);
+    expect(text).not.toMatch(/undefined/);
+  });
+
   test("holds the sheet, the cautions and the sources", () => {
     const { plan, report } = paper();
     const sheet = rowsOf(report.get("Commissioning sheet"));
@@ -341,6 +360,7 @@ describe("a report says no more than its plan", () => {
     expect(answer).toMatch(/^- Pump: one that gives 5\.0 gpm at .* of head, intake at/m);
     expect(answer).toMatch(/^- Switch: 52\.0 psi to 72\.0 psi\.$/m);
     expect(answer).not.toMatch(/Cables|breaker/);
+    expect(answer?.match(/^- /gm)).toHaveLength(5);
     // The ranch has them all.
     expect(titles(ranch())).toEqual([
       "",

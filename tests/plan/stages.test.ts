@@ -23,7 +23,7 @@ import { describe, expect, test } from "vitest";
 import { dayStage, runningSystem } from "../../src/plan/day-stage.ts";
 import { demandStage } from "../../src/plan/demand-stage.ts";
 import { chooseDropPipe, dropPipeStage } from "../../src/plan/drop-pipe-stage.ts";
-import { flowAt, valveLossAt } from "../../src/plan/lift.ts";
+import { dropPipeLoss, flowAt, valveLossAt } from "../../src/plan/lift.ts";
 import { familySizes, runLoss } from "../../src/plan/pipes.ts";
 import { tankStage } from "../../src/plan/tank-stage.ts";
 import { wellStage } from "../../src/plan/well-stage.ts";
@@ -221,6 +221,10 @@ describe("the drop pipe", () => {
     const head = (flow: number) => valveLossAt(job, gpm(flow), water.density);
     expect(head(16)).toBeCloseTo(psi(4) / (water.density * STANDARD_GRAVITY), 9);
     expect(head(8) / head(16)).toBeCloseTo(0.25, 12);
+    // A valve far too small takes more than any pump makes, and no more than that; so does a pipe.
+    expect(head(1e9)).toBeCloseTo(3e7 / (water.density * STANDARD_GRAVITY), 6);
+    const { lift } = workOf(ranch()).work;
+    expect(dropPipeLoss(lift, gpm(1e6))).toEqual({ pipe: 3000, fittings: 3000 });
     for (const bare of [
       cabin(),
       ranch({ "controls.regulatingValve.loss": undefined, "controls.regulatingValve.ratedFlow": undefined }),
@@ -341,6 +345,9 @@ describe("the tank", () => {
     // Nor is a tank sized that no run can fill: the precharge stands above cut-out.
     const tight = having(job, { tank: { precharge: psi(60) } });
     expect(tankStage({ ...lift, job: tight }, curve, atmosphere, null).volume).toBe(0.075);
+    // Where no water enters there is no cycle.
+    const full = having(job, { tank: { precharge: psi(60), volume: usGallons(40) } });
+    expect(tankStage({ ...lift, job: full }, curve, atmosphere, null).worst).toBeNull();
     const unrated = having(job, { tank: undefined });
     expect(tankStage({ ...lift, job: unrated }, curve, atmosphere, null).maximumPressure).toBeNull();
     // A pump out of breath at cut-in: no flow, no size.
@@ -414,6 +421,14 @@ describe("the day", () => {
     expect(dayStage(basis, running)).toEqual(plan.stages.day);
   });
 
+  test("serves the share of the water asked for that comes", () => {
+    const big = { "outlets[0].flow": "30 gpm", "runs[0].pipe": "4 in PVC SCH 40" };
+    const { day } = dayOf(cabin({ ...big, uses: [{ name: "flood", outlets: ["cabin"] }], "demand.people": 200 }));
+    expect(day.refused).toBeGreaterThan(0);
+    expect(day.servedShare).toBeCloseTo(day.delivered / (day.delivered + day.refused), 12);
+    expect(day.servedShare).toBeLessThan(1);
+  });
+
   test("without efficiencies has no energy", () => {
     const curve = [0, 4, 8, 12].map((q, i) => ({ flow: `${q} gpm`, head: `${[250, 238, 196, 118][i]} ft` }));
     const { day } = dayOf(cabin({ "pump.candidates[0].curve": curve }));
@@ -428,16 +443,15 @@ describe("the day", () => {
       motorEfficiency: stages.power?.motorEfficiency,
       well: { staticLevel: feet(94), law: stages.well.law, intake: stages.pump.setting },
       rise: feet(2),
-      control: {
-        kind: "switch",
-        cutIn: psi(52),
-        cutOut: psi(72),
-        valve: { setPressure: psi(62), minimumFlow: gpm(1) },
-      },
       tanks: [{ volume: usGallons(44), precharge: psi(50) }],
       atmosphere: stages.site.atmosphere,
       density: stages.site.water.density,
     });
+    const valve = { setPressure: psi(62), minimumFlow: gpm(1) };
+    const control = { kind: "switch", cutIn: psi(52), cutOut: psi(72) };
+    expect(running.control).toEqual({ ...control, valve: { ...valve, maximumInlet: psi(300) } });
+    const unsaid = dayOf(ranch({ "controls.regulatingValve.maximumInletPressure": undefined })).running;
+    expect(unsaid.control).toEqual({ ...control, valve });
     // The loss from pump to tank at flows up to the end of the curve, 25 gpm.
     expect(running.mainLoss).toHaveLength(24);
     running.mainLoss.forEach(({ flow, headLoss }, i) => {
@@ -451,8 +465,8 @@ describe("the day", () => {
         flow,
         lift.water.kinematicViscosity,
       );
-      const valve = (psi(4) / (lift.water.density * STANDARD_GRAVITY)) * (inGpm(flow) / 16) ** 2;
-      expect(headLoss).toBeCloseTo(loss.pipe + loss.fittings + valve, 9);
+      const open = (psi(4) / (lift.water.density * STANDARD_GRAVITY)) * (inGpm(flow) / 16) ** 2;
+      expect(headLoss).toBeCloseTo(loss.pipe + loss.fittings + open, 9);
     });
     expect(dayOf(cabin()).running.control).toEqual({ kind: "switch", cutIn: psi(30), cutOut: psi(50) });
   });
@@ -477,7 +491,7 @@ describe("the day", () => {
       motorEfficiency: plan.stages.power?.motorEfficiency ?? 0,
     } as never as Parameters<typeof runningSystem>[0];
     expect(runningSystem(basis)).toEqual(plan.running);
-    expect(runningSystem({ ...basis, curve: { ...curve, shape: "rising" as never } })).toBeNull();
+    expect(runningSystem({ ...basis, curve: { ...curve, shape: "rising in part" } })).toBeNull();
   });
 });
 

@@ -38,6 +38,21 @@ test("the well is judged at the pump's most flow, where that is more than the us
   );
 });
 
+test("whatever a job leaves out, each finding is whole", () => {
+  const bare = [0, 4, 8, 12].map((q, i) => ({ flow: `${q} gpm`, head: `${[250, 238, 196, 118][i]} ft` }));
+  for (const document of [
+    cabin({ tank: undefined }),
+    cabin({ "pump.candidates[0].curve": bare, "controls.dryRunCutOff": undefined }),
+    cabin({ pump: undefined, demand: undefined, tank: undefined }),
+    cabin({ "tank.maximumPressure": undefined, pipeChoice: { family: "steel SCH 40" } }),
+    ranch({ "controls.regulatingValve": undefined, "controls.reliefPressure": undefined }),
+  ])
+    for (const { code, value, limit, basis } of planOf(document).findings) {
+      expect(code).toMatch(/^[a-z]+(-[a-z]+)+$/);
+      expect([typeof value.value, typeof limit.value, typeof basis.kind]).toEqual(["number", "number", "string"]);
+    }
+});
+
 test("a plan says its form and its name", () => {
   expect(planOf(cabin())).toMatchObject({ version: 1, name: "Alder Spring cabin" });
 });
@@ -63,4 +78,7 @@ test("a plan cites each source its parts name, in the order of the bibliography,
   // A field that holds no text names no source; a plan is not read deeper than plans go.
   const deep = { ...plan, extra: { source: 7, basis: { kind: "x" } } } as never;
   expect(citationsOf(deep).map(({ id }) => id)).toEqual(cited);
+  const round: Record<string, unknown> = { ...plan };
+  round["again"] = round;
+  expect(citationsOf(round as never).map(({ id }) => id)).toEqual(cited);
 });

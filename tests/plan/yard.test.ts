@@ -41,9 +41,11 @@ describe("pipes", () => {
     expect(sizes.length).toBeGreaterThan(3);
     const { standard, grade, series } = findPipe("1 in PE SIDR 15");
     for (const size of sizes) expect([size.standard, size.grade, size.series]).toEqual([standard, grade, series]);
-    const bores = sizes.map(({ insideDiameter }) => insideDiameter);
-    expect(bores).toEqual([...bores].sort((a, b) => a - b));
-    expect(new Set(bores).size).toBe(bores.length);
+    for (const family of ["PE SIDR 15", "PVC SCH 40", "PVC SCH 80", "PE100 SDR 11", "steel SCH 40"]) {
+      const bores = familySizes(family).map(({ insideDiameter }) => insideDiameter);
+      expect(bores).toEqual([...bores].sort((a, b) => a - b));
+      expect(new Set(bores).size).toBe(bores.length);
+    }
     expect(familySizes("bamboo")).toEqual([]);
     // A family without the first size looked for is found by another.
     expect(familySizes("PE100 SDR 11").length).toBeGreaterThan(3);
@@ -235,6 +237,13 @@ describe("the grade line", () => {
     expect(end?.pressure).toBeCloseTo(job.outlets[0] === undefined ? 0 : psi(40) + least, 3);
   });
 
+  test("leads elsewhere where less is to spare", () => {
+    // A pipe too thin to the ridge: its hydrant is short.
+    const line = yard(ranch({ "runs[4].pipe": "3/4 in PE SIDR 15" })).stage.gradeLine;
+    expect([line?.use, line?.outlet]).toEqual(["both hydrants", "ridge hydrant"]);
+    expect(line?.points.map(({ junction }) => junction)).toEqual(["wellhead", "fork", "ridge"]);
+  });
+
   test("goes round a loop the shorter way, and against the way a run was laid", () => {
     const runs = [
       { from: "house", to: "wellhead", length: "100 ft" },
@@ -301,6 +310,9 @@ describe("sizes left open", () => {
     const family = yard(cabin({ pipeChoice: { family: "PVC SCH 40" } }));
     for (const { pipe } of family.stage.runs) expect(pipe.name).toMatch(/PVC.*SCH 40/);
     for (const { pipe } of yard(cabin()).stage.runs) expect(pipe.name).toMatch(/PE.*SIDR 15/);
+    // Steel has no rating by its standard; it is chosen all the same.
+    const [steel] = yard(cabin({ pipeChoice: { family: "steel SCH 40" } })).stage.runs;
+    expect([steel?.pipe.material, steel?.pressureRating]).toEqual(["steel", null]);
     // 5 gpm through 1 in (1.049 in bore) runs at 1.86 ft/s, through 1-1/4 in (1.380 in) at 1.07.
     expect(sizesOf(yard(cabin({ "pipeChoice.highestVelocity": "1.5 ft/s" })).stage)[0]).toBe("1-1/4 in");
     expect(highestVelocity(readJob(cabin()))).toBe(feetPerSecond(5));
@@ -319,6 +331,16 @@ describe("sizes left open", () => {
     });
     expect(spared.length).toBeLessThanOrEqual(1);
     expect(spared).not.toContain(2);
+  });
+
+  test("a loop with pressure to spare: no run too fast, and none wider than that asks", () => {
+    const easy = { ...LOOP, ...Object.fromEntries([0, 1, 2, 3].map((i) => [`outlets[${i}].pressure`, "0 psi"])) };
+    const found = yard(ranch(easy));
+    expect(serves(found)).toBe(true);
+    for (const i of [2, 3, 4]) {
+      const less = thinner((changes) => ranch({ ...easy, ...changes }), found, i);
+      if (less !== null) expect(serves(less), `run ${i}`).toBe(false);
+    }
   });
 
   test("more than the widest can serve: step by step, as wide as it mends anything", () => {
