@@ -219,9 +219,9 @@ export function choosePump(input: ChoosePumpInput): PumpChoice {
     if (motorPower !== undefined) requirePositive(`${path}.motorPower`, motorPower, 1e7, "W");
     if (leastFlow !== undefined) requireWithin(`${path}.leastFlow`, leastFlow, 0, 100, "m³/s");
     const source = pumpSource({ ...place, id: pumpName(network), curve });
-    const judged = judge(input, candidate, source, weights);
-    if (judged.reasons.length > 0) rejected.push({ name, reasons: judged.reasons });
-    else suitable.push(judged.pump);
+    const { reasons, duties, margin } = judge(input, candidate, source);
+    if (reasons.length > 0) rejected.push({ name, reasons });
+    else suitable.push(ranked(candidate, duties, margin, weights, network.water.density));
   });
   return { suitable: suitable.sort(order(rankBy)), rejected, rankedBy: rankBy };
 }
@@ -242,12 +242,19 @@ function pumpName({ sources = [] }: ChoosePumpInput["network"]): string {
   return name;
 }
 
+/** Everything a pump fails; and what it does in each use it can supply, with the least pressure to spare. */
 function judge(
-  { network, place, scenarios, wellYield, greatestShutoffPressure, leastEfficiency }: ChoosePumpInput,
-  { name, curve, motorPower, leastFlow = 0 as VolumeFlow }: PumpCandidate,
+  {
+    network,
+    place,
+    scenarios,
+    wellYield = Infinity as VolumeFlow,
+    greatestShutoffPressure = Infinity as GaugePressure,
+    leastEfficiency = 0 as Ratio,
+  }: ChoosePumpInput,
+  { curve, motorPower = Infinity as Power, leastFlow = 0 as VolumeFlow }: PumpCandidate,
   source: CurveSource,
-  weights: readonly number[],
-): { readonly reasons: readonly PumpRejection[]; readonly pump: RankedPump } {
+): { readonly reasons: readonly PumpRejection[]; readonly duties: readonly PumpDuty[]; readonly margin: number } {
   const reasons: PumpRejection[] = [];
   const reject = (code: PumpRejection["code"], scenario: string | null, value: number, limit: number): void => {
     reasons.push({ code, scenario, value, limit });
@@ -256,7 +263,7 @@ function judge(
   let margin = Infinity;
   if (curve.shape !== "falling") {
     reject("curve rises", null, curve.rising[0]?.rise ?? 0, 0);
-    return { reasons, pump: ranked(name, curve, duties, margin, weights, network.water.density) };
+    return { reasons, duties, margin };
   }
   const whole: Network = { ...network, sources: [source, ...(network.sources ?? [])] };
   const { results } = solveScenarios({
@@ -281,24 +288,20 @@ function judge(
     const flow = Math.max(0, Math.min(result.sources[0]!.flow, curve.runoutFlow)) as VolumeFlow;
     const duty = dutyAt(curve, flow, scenario, network.water.density);
     duties.push(duty);
-    if (wellYield !== undefined && flow > wellYield) reject("more than the well yields", scenario, flow, wellYield);
+    const { shaftPower, efficiency } = duty;
+    if (flow > wellYield) reject("more than the well yields", scenario, flow, wellYield);
     if (flow < leastFlow) reject("below its least flow", scenario, flow, leastFlow);
-    if (motorPower !== undefined && duty.shaftPower !== null && duty.shaftPower > motorPower) {
-      reject("motor overloaded", scenario, duty.shaftPower, motorPower);
-    }
-    if (leastEfficiency !== undefined && duty.efficiency !== null && duty.efficiency < leastEfficiency) {
-      reject("efficiency too low", scenario, duty.efficiency, leastEfficiency);
+    if (shaftPower !== null && shaftPower > motorPower) reject("motor overloaded", scenario, shaftPower, motorPower);
+    if (efficiency !== null && efficiency < leastEfficiency) {
+      reject("efficiency too low", scenario, efficiency, leastEfficiency);
     }
   }
-  if (greatestShutoffPressure !== undefined) {
-    // Against shut outlets without a regulating valve: a valve may fail or pass its minimum flow until the cut-out.
-    const level = place.waterLevelAt(0 as VolumeFlow) + curve.shutoffHead;
-    const lowest = Math.min(...network.junctions.map(({ elevation }) => elevation));
-    const pressure = (level - lowest) * network.water.density * STANDARD_GRAVITY;
-    if (pressure > greatestShutoffPressure)
-      reject("shutoff pressure too high", null, pressure, greatestShutoffPressure);
-  }
-  return { reasons, pump: ranked(name, curve, duties, margin, weights, network.water.density) };
+  // Against shut outlets without a regulating valve: a valve may fail or pass its minimum flow until the cut-out.
+  const level = place.waterLevelAt(0 as VolumeFlow) + curve.shutoffHead;
+  const lowest = Math.min(...network.junctions.map(({ elevation }) => elevation));
+  const pressure = (level - lowest) * network.water.density * STANDARD_GRAVITY;
+  if (pressure > greatestShutoffPressure) reject("shutoff pressure too high", null, pressure, greatestShutoffPressure);
+  return { reasons, duties, margin };
 }
 
 /** What a pump does at a flow; shaft power from its own line, or from the efficiency. */
@@ -313,8 +316,7 @@ function dutyAt(curve: PumpCurve, flow: VolumeFlow, scenario: string, density: n
 }
 
 function ranked(
-  name: string,
-  curve: PumpCurve,
+  { name, curve }: PumpCandidate,
   duties: readonly PumpDuty[],
   margin: number,
   weights: readonly number[],
@@ -325,15 +327,14 @@ function ranked(
     ? duties.reduce((sum, { shaftPower }, s) => sum + weights[s]! * shaftPower!, 0)
     : null;
   const best = bestFlow(curve, density);
-  const total = duties.reduce((sum, _, s) => sum + weights[s]!, 0);
-  const off =
-    best === null ? null : duties.reduce((sum, { flow }, s) => sum + weights[s]! * Math.abs(flow / best - 1), 0);
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
   return {
     name,
     duties,
     energyPerVolume: worked === null || !(pumped > 0) ? null : worked / pumped,
     margin: (Number.isFinite(margin) ? margin : 0) as GaugePressure,
-    offBestEfficiency: off === null || !(total > 0) ? null : off / total,
+    offBestEfficiency:
+      best && duties.reduce((sum, { flow }, s) => sum + weights[s]! * Math.abs(flow / best - 1), 0) / total,
   };
 }
 
@@ -345,8 +346,8 @@ function bestFlow(curve: PumpCurve, density: number): number | null {
   let best: number | null = null;
   let highest = 0;
   for (let k = 1; k <= SEARCH_STEPS; k++) {
-    const flow = ((curve.runoutFlow * k) / SEARCH_STEPS) as VolumeFlow;
-    const { efficiency } = dutyAt(curve, k === SEARCH_STEPS ? curve.runoutFlow : flow, "", density);
+    const flow = Math.min(curve.runoutFlow, (curve.runoutFlow * k) / SEARCH_STEPS) as VolumeFlow;
+    const { efficiency } = dutyAt(curve, flow, "", density);
     if (efficiency !== null && efficiency > highest) {
       highest = efficiency;
       best = flow;
@@ -361,10 +362,9 @@ function order(criterion: PumpCriterion): (a: RankedPump, b: RankedPump) => numb
     if (criterion === "margin") return -margin;
     return (criterion === "energy" ? energyPerVolume : offBestEfficiency) ?? Infinity;
   };
-  return (a, b) => {
-    const [x, y] = [score(a), score(b)];
-    if (x !== y) return x < y ? -1 : 1;
-    if (a.margin !== b.margin) return b.margin - a.margin;
-    return a.name < b.name ? -1 : 1;
-  };
+  return (a, b) => rising(score(a), score(b)) || rising(b.margin, a.margin) || rising(a.name, b.name);
+}
+
+function rising<T extends number | string>(x: T, y: T): number {
+  return Number(x > y) - Number(x < y);
 }

@@ -8,7 +8,7 @@ import type { Network } from "../network/index.ts";
 import type { GaugePressure, Length, Velocity } from "../units/index.ts";
 import { cheapestSizes } from "./size-fronts.ts";
 import { sized } from "./sized-layout.ts";
-import { leastToSpare, readSizing, shortAtLeast } from "./sizing.ts";
+import { headsOf, leastToSpare, readSizing, shortAtWidest } from "./sizing.ts";
 
 /** One size that a run may have. */
 export interface SizeChoice {
@@ -185,17 +185,15 @@ export type LeastCostSizes = SizesFound | NoSizeForRun | NoSizesMeet;
 export function leastCostSizes(input: LeastCostSizesInput): LeastCostSizes {
   const sizing = readSizing(input);
   if ("state" in sizing) return sizing;
-  const { network, scenarios, order, parent, runOf, options, allowed, available, least, choiceOf, perHead } = sizing;
+  const { network, scenarios, order, runOf, options, allowed, least, choiceOf, perHead } = sizing;
   const found = cheapestSizes(sizing);
-  if (found === undefined) return shortAtLeast(sizing);
+  if (found === undefined) return shortAtWidest(sizing);
 
   const runs = network.runs.slice();
   const report: SizedRun[] = [];
-  const head: (readonly number[])[] = [available];
+  const picked = options.map((list, i) => list[found.chosen[i]!]);
   for (let i = 1; i < order.length; i++) {
-    const k = found.chosen[i]!;
-    head[i] = head[parent[i]!]!.map((h, s) => h - options[i]![k]!.losses[s]!);
-    const size = allowed[i]![k];
+    const size = allowed[i]![found.chosen[i]!];
     if (size === undefined) continue;
     const run = network.runs[runOf[i]!]!;
     runs[runOf[i]!] = sized(run, size);
@@ -203,11 +201,12 @@ export function leastCostSizes(input: LeastCostSizesInput): LeastCostSizes {
       run: run.id,
       size: size.name,
       insideDiameter: size.insideDiameter,
-      cost: options[i]![k]!.cost,
-      headLoss: Math.max(...options[i]![k]!.losses) as Length,
+      cost: picked[i]!.cost,
+      headLoss: Math.max(...picked[i]!.losses) as Length,
     });
   }
-  const { place, use, spare } = leastToSpare(head, least);
+  const losses = picked.map((option) => option?.losses ?? []);
+  const { place, use, spare } = leastToSpare(headsOf(sizing, losses), least);
   // Of the water only what was looked at: the rest of what a caller hands in is not the library's to pass on.
   const { density, kinematicViscosity } = network.water;
   return {

@@ -8,7 +8,7 @@ import type { Junction, Network, Run } from "../network/index.ts";
 import type { GaugePressure, Length } from "../units/index.ts";
 import type { TightestJunction } from "./least-cost-sizes.ts";
 import { lossOf, sized } from "./sized-layout.ts";
-import { leastToSpare, type Sizing } from "./sizing.ts";
+import { headsOf, leastToSpare, type Sizing } from "./sizing.ts";
 
 /** Part of a run, laid in one size. */
 export interface RunPart {
@@ -107,13 +107,6 @@ function runsOf(sizing: Sizing, place: number, parts: readonly Part[], changeCoe
 export function lossesOf(sizing: Sizing, place: number, parts: readonly Part[], changeCoefficient: number): number[] {
   const runs = runsOf(sizing, place, parts, changeCoefficient);
   return sizing.flows[place]!.map((flow) => runs.reduce((sum, run) => sum + lossOf(run, flow, sizing.network), 0));
-}
-
-/** Head of each place in each use, m. */
-export function headsOf({ parent, available }: Sizing, losses: readonly (readonly number[])[]): readonly number[][] {
-  const head: number[][] = [available.slice()];
-  for (let i = 1; i < parent.length; i++) head[i] = head[parent[i]!]!.map((h, s) => h - losses[i]![s]!);
-  return head;
 }
 
 /** The whole layout, as it is reported. */

@@ -7,7 +7,7 @@
 import { requireList, requireObject, requireWithin } from "../numeric/index.ts";
 import type { Length } from "../units/index.ts";
 import type { NoSizeForRun, NoSizesMeet } from "./least-cost-sizes.ts";
-import { byLoss, headsOf, layoutOf, lengthOf, lossesOf, type Part, type PartWayLayout } from "./part-way-layout.ts";
+import { byLoss, layoutOf, lengthOf, lossesOf, type Part, type PartWayLayout } from "./part-way-layout.ts";
 import {
   firstVariables,
   headRows,
@@ -16,7 +16,7 @@ import {
   type RuledOutSizes,
   readPartWay,
 } from "./part-way-programme.ts";
-import { leastToSpare, type Sizing } from "./sizing.ts";
+import { headsOf, leastToSpare, type Sizing } from "./sizing.ts";
 import { layInPieces, SHORTEST_PART } from "./whole-pieces.ts";
 
 /** What a solver answered to {@link partWayProgramme}. */

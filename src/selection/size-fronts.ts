@@ -44,14 +44,14 @@ const SAME = 1e-12;
 interface State {
   readonly cost: number;
   readonly need: readonly number[];
-  /** The run this state added, and the option; −1 where two states were joined. */
+  /** The node whose run this state added, and the option; both 0, the source, where it added none. */
   readonly node: number;
   readonly option: number;
   readonly below: State | undefined;
   readonly beside: State | undefined;
 }
 
-/** The cheapest options that bring every node its least head; undefined where even the widest do not. */
+/** The cheapest options that bring every node its least head; undefined where none do. */
 export function cheapestSizes(tree: SizeTree): ChosenSizes | undefined {
   const { parent, options, least, available } = tree;
   const n = parent.length;
@@ -60,17 +60,18 @@ export function cheapestSizes(tree: SizeTree): ChosenSizes | undefined {
 
   // The most head each node can have: all runs above it at their least loss.
   const most: number[][] = [available.map((head, s) => head + slack[s]!)];
-  const cheapest: number[] = [0];
   for (let i = 1; i < n; i++) {
     most[i] = scenarios.map((s) => most[parent[i]!]![s]! - Math.min(...options[i]!.map(({ losses }) => losses[s]!)));
-    cheapest[i] = Math.min(...options[i]!.map(({ cost }) => cost));
   }
   if (least.some((heads, i) => heads.some((head, s) => head > most[i]![s]!))) return undefined;
 
   const bound = greedyCost(tree, slack);
-  const total = cheapest.reduce((sum, cost) => sum + cost, 0);
-  const within = cheapest.slice(); // cheapest cost of each node's run and all beyond it
-  for (let i = n - 1; i > 0; i--) within[parent[i]!] = within[parent[i]!]! + within[i]!;
+  const within = options.map(() => 0); // cheapest cost of each node's run and all beyond it
+  for (let i = n - 1; i > 0; i--) {
+    within[i]! += Math.min(...options[i]!.map(({ cost }) => cost));
+    within[parent[i]!]! += within[i]!;
+  }
+  const total = within[0]!;
 
   let proven = true;
   let states = 0;
@@ -86,9 +87,9 @@ export function cheapestSizes(tree: SizeTree): ChosenSizes | undefined {
   };
 
   const fronts: State[][] = least.map((need) => [
-    { cost: 0, need, node: -1, option: -1, below: undefined, beside: undefined },
+    { cost: 0, need, node: 0, option: 0, below: undefined, beside: undefined },
   ]);
-  const done: number[] = new Array<number>(n).fill(0); // cheapest cost of what a node's front already holds
+  const done = options.map(() => 0); // cheapest cost of what a node's front already holds
   for (let i = n - 1; i > 0; i--) {
     const up = parent[i]!;
     const lifted: State[] = fronts[i]!.flatMap((state) =>
@@ -108,22 +109,23 @@ export function cheapestSizes(tree: SizeTree): ChosenSizes | undefined {
         (b): State => ({
           cost: a.cost + b.cost,
           need: a.need.map((head, s) => Math.max(head, b.need[s]!)),
-          node: -1,
-          option: -1,
+          node: 0,
+          option: 0,
           below: a,
           beside: b,
         }),
       ),
     );
-    done[up] = done[up]! + within[i]!;
+    done[up]! += within[i]!;
     fronts[up] = front(joined, limit, total - done[up]!);
-    fronts[i] = [];
   }
-  const best = fronts[0]!.reduce((a, b) => (b.cost < a.cost ? b : a));
-  const chosen = new Array<number>(n).fill(0);
+  const [best] = fronts[0]!;
+  // Where one option loses least in one scenario and another in the next, what each could bring no choice may bring.
+  if (best === undefined) return undefined;
+  const chosen: number[] = [];
   const stack: State[] = [best];
   for (let state = stack.pop(); state !== undefined; state = stack.pop()) {
-    if (state.node >= 0) chosen[state.node] = state.option;
+    chosen[state.node] = state.option;
     if (state.below !== undefined) stack.push(state.below);
     if (state.beside !== undefined) stack.push(state.beside);
   }
@@ -131,7 +133,7 @@ export function cheapestSizes(tree: SizeTree): ChosenSizes | undefined {
   return { cost, chosen, proven, states };
 }
 
-/** The states that no other betters: sorted by cost, each is kept unless one kept before it needs nowhere more. */
+/** The states that no other betters, the cheapest first: sorted by cost, each is kept unless one kept before it needs nowhere more. */
 function undominated(states: State[]): State[] {
   states.sort((a, b) => a.cost - b.cost || compare(a.need, b.need));
   const kept: State[] = [];
@@ -159,10 +161,7 @@ function thin(states: readonly State[]): State[] {
 /** Cost of a layout that works: from the least losses, the change that saves most and still works, again and again. */
 function greedyCost({ parent, options, least, available }: SizeTree, slack: readonly number[]): number {
   const n = parent.length;
-  const widest = options.map((list) =>
-    list.reduce((best, option, k) => (sum(option) < sum(list[best]!) ? k : best), 0),
-  );
-  const chosen = widest.slice();
+  const chosen = options.map(leastLossy);
   const works = (): boolean => {
     const head: (readonly number[])[] = [available];
     for (let i = 0; i < n; i++) {
@@ -192,6 +191,11 @@ function greedyCost({ parent, options, least, available }: SizeTree, slack: read
     });
     if (taken === undefined) return chosen.reduce((cost, k, i) => (i === 0 ? cost : cost + costOf(i, k)), 0);
   }
+}
+
+/** The option that loses least, all scenarios together; 0 of none. */
+export function leastLossy(options: readonly SizeOption[]): number {
+  return options.reduce((best, option, k) => (sum(option) < sum(options[best]!) ? k : best), 0);
 }
 
 function sum({ losses }: SizeOption): number {

@@ -16,7 +16,7 @@ import type {
   SizeChoice,
   SizingScenario,
 } from "./least-cost-sizes.ts";
-import type { SizeOption, SizeTree } from "./size-fronts.ts";
+import { leastLossy, type SizeOption, type SizeTree } from "./size-fronts.ts";
 import { demands, lossOf, outwards, readChoices, ruledOut, sized } from "./sized-layout.ts";
 
 /** A layout to be sized. Places are counted from the source outwards; place i hangs on `parent[i]` by run `runOf[i]`. */
@@ -148,13 +148,36 @@ export function leastToSpare(
   return tightest;
 }
 
-/** The junction that lacks most head when every run loses its least in each use */
-export function shortAtLeast({ parent, options, least, available, order, network, scenarios }: Sizing): NoSizesMeet {
-  const head: number[][] = [available.slice()];
-  for (let i = 1; i < order.length; i++) {
-    head[i] = head[parent[i]!]!.map((h, s) => h - Math.min(...options[i]!.map(({ losses }) => losses[s]!)));
-  }
-  const { place, use, spare } = leastToSpare(head, least);
+/** Head of each place in each use, m, where the run above each place loses so much. */
+export function headsOf(
+  { parent, available }: Pick<SizeTree, "parent" | "available">,
+  losses: readonly (readonly number[])[],
+): readonly (readonly number[])[] {
+  const head: (readonly number[])[] = [available];
+  for (let i = 1; i < parent.length; i++) head[i] = head[parent[i]!]!.map((h, s) => h - losses[i]![s]!);
+  return head;
+}
+
+/** The junction that lacks most head when every run loses its least in each use. */
+export function shortAtLeast(sizing: Sizing): NoSizesMeet {
+  const { options, available } = sizing;
+  return shortWith(
+    sizing,
+    options.map((list) => available.map((_, s) => Math.min(...list.map(({ losses }) => losses[s]!)))),
+  );
+}
+
+/** The junction that lacks most head when every run has the size that loses least, all uses together. */
+export function shortAtWidest(sizing: Sizing): NoSizesMeet {
+  return shortWith(
+    sizing,
+    sizing.options.map((list) => list[leastLossy(list)]?.losses ?? []),
+  );
+}
+
+function shortWith(sizing: Sizing, losses: readonly (readonly number[])[]): NoSizesMeet {
+  const { network, order, scenarios } = sizing;
+  const { place, use, spare } = leastToSpare(headsOf(sizing, losses), sizing.least);
   return {
     state: "no sizes meet",
     junction: network.junctions[order[place]!]!.id,

@@ -5,9 +5,9 @@
  * @module
  */
 // biome-ignore-all lint/style/noNonNullAssertion: lists of one length, walked together.
-import { byLoss, costOf, headsOf, lengthOf, lossesOf, type Part, type Parts } from "./part-way-layout.ts";
+import { byLoss, costOf, lengthOf, lossesOf, type Part, type Parts } from "./part-way-layout.ts";
 import type { PartWaySize } from "./part-way-programme.ts";
-import { leastToSpare, type Sizing } from "./sizing.ts";
+import { headsOf, leastToSpare, type Sizing } from "./sizing.ts";
 
 /** Parts laid, what they lose, and the head still missing where nothing wider is left. */
 export interface LaidParts {
