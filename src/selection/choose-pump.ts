@@ -291,7 +291,7 @@ function judge(
     const { shaftPower, efficiency } = duty;
     if (flow > wellYield) reject("more than the well yields", scenario, flow, wellYield);
     if (flow < leastFlow) reject("below its least flow", scenario, flow, leastFlow);
-    if (shaftPower !== null && shaftPower > motorPower) reject("motor overloaded", scenario, shaftPower, motorPower);
+    if ((shaftPower ?? 0) > motorPower) reject("motor overloaded", scenario, shaftPower!, motorPower);
     if (efficiency !== null && efficiency < leastEfficiency) {
       reject("efficiency too low", scenario, efficiency, leastEfficiency);
     }
@@ -310,8 +310,8 @@ function dutyAt(curve: PumpCurve, flow: VolumeFlow, scenario: string, density: n
   const efficiency = pumpEfficiencyAt(curve, flow);
   const given = pumpInputPowerAt(curve, flow);
   const water = density * STANDARD_GRAVITY * flow * head;
-  const shaftPower = given ?? (efficiency !== null && efficiency > 0 ? water / efficiency : null);
-  const shown = efficiency ?? (given !== null && given > 0 ? water / given : null);
+  const shaftPower = given ?? (efficiency ? water / efficiency : null);
+  const shown = efficiency ?? (given ? water / given : null);
   return { scenario, flow, head, efficiency: shown as Ratio | null, shaftPower: shaftPower as Power | null };
 }
 
@@ -347,8 +347,8 @@ function bestFlow(curve: PumpCurve, density: number): number | null {
   let highest = 0;
   for (let k = 1; k <= SEARCH_STEPS; k++) {
     const flow = Math.min(curve.runoutFlow, (curve.runoutFlow * k) / SEARCH_STEPS) as VolumeFlow;
-    const { efficiency } = dutyAt(curve, flow, "", density);
-    if (efficiency !== null && efficiency > highest) {
+    const efficiency = dutyAt(curve, flow, "", density).efficiency ?? 0;
+    if (efficiency > highest) {
       highest = efficiency;
       best = flow;
     }

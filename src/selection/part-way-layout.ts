@@ -4,7 +4,7 @@
  * @module
  */
 // biome-ignore-all lint/style/noNonNullAssertion: lists of one length, walked together.
-import type { Junction, Network, Run } from "../network/index.ts";
+import type { DarcyRun, HazenWilliamsRun, Junction, Network, Run } from "../network/index.ts";
 import type { GaugePressure, Length } from "../units/index.ts";
 import type { TightestJunction } from "./least-cost-sizes.ts";
 import { lossOf, sized } from "./sized-layout.ts";
@@ -77,10 +77,14 @@ export function byLoss({ options }: Sizing, place: number): number[] {
   return total.map((_, k) => k).sort((a, b) => total[a]! - total[b]!);
 }
 
+/** A place's run, one of pipe: others have no sizes to choose among. */
+function pipeOf({ network, runOf }: Sizing, place: number): DarcyRun | HazenWilliamsRun {
+  return network.runs[runOf[place]!] as DarcyRun | HazenWilliamsRun;
+}
+
 /** Length of a place's run, m. */
-export function lengthOf({ network, runOf }: Sizing, place: number): number {
-  const run = network.runs[runOf[place]!]!;
-  return run.law === "power" ? 0 : run.length;
+export function lengthOf(sizing: Sizing, place: number): number {
+  return pipeOf(sizing, place).length;
 }
 
 export function costOf(sizing: Sizing, place: number, parts: readonly Part[]): number {
@@ -89,8 +93,8 @@ export function costOf(sizing: Sizing, place: number, parts: readonly Part[]): n
 
 /** The runs that the parts of a place's run are, by the network's own rules; ends and names are still those of the whole. */
 function runsOf(sizing: Sizing, place: number, parts: readonly Part[], changeCoefficient: number): Run[] {
-  const whole = sizing.network.runs[sizing.runOf[place]!]!;
-  if (whole.law === "power" || parts.length === 0) return [whole];
+  const whole = pipeOf(sizing, place);
+  if (parts.length === 0) return [whole];
   const bore = (part: number): number => sizing.allowed[place]![parts[part]!.option]!.insideDiameter;
   return parts.map(({ option, length }, p) => {
     // Fittings are spread along the run; a change belongs to the narrower of the two parts that it joins.

@@ -69,7 +69,6 @@ export function lossOf(run: Run, flow: number, network: Network): number {
 }
 
 export function ruledOut(
-  run: Run,
   size: SizeChoice,
   flows: readonly number[],
   greatestVelocity: number,
@@ -79,7 +78,7 @@ export function ruledOut(
   perHead: number,
 ): "velocity" | "pressure rating" | undefined {
   const area = (Math.PI / 4) * size.insideDiameter ** 2;
-  if (run.law !== "power" && flows.some((flow) => Math.abs(flow) / area > greatestVelocity)) return "velocity";
+  if (flows.some((flow) => Math.abs(flow) / area > greatestVelocity)) return "velocity";
   const pressure = (staticHead - Math.min(elevation, upperElevation)) * perHead;
   return pressure > (size.pressureRating ?? Infinity) ? "pressure rating" : undefined;
 }
@@ -140,13 +139,13 @@ export function outwards(
   const order = [sourceJunction[0]!];
   const parent = [-1];
   const runOf = [-1];
-  const place = new Map([[order[0]!, 0]]);
+  const reached = new Set(order);
   for (let i = 0; i < order.length; i++) {
     for (const l of at[order[i]!]!) {
       if (l === runOf[i]) continue;
       const onward = runEnds[2 * l] === order[i];
       const far = onward ? runEnds[2 * l + 1]! : runEnds[2 * l]!;
-      if (place.has(far))
+      if (reached.has(far))
         throw new InputError(`network.runs[${l}]`, runs[l], "a branched layout: this run closes a loop");
       if (!onward && runs[l]!.valve !== undefined) {
         throw new InputError(
@@ -155,7 +154,7 @@ export function outwards(
           "a check valve that opens away from the source",
         );
       }
-      place.set(far, order.length);
+      reached.add(far);
       order.push(far);
       parent.push(i);
       runOf.push(l);

@@ -84,7 +84,7 @@ export function readSizing(input: LeastCostSizesInput): Sizing | NoSizeForRun {
     }
     const sizes = sizesOf.get(runOf[i]!);
     const fits = sizes?.map((size) =>
-      ruledOut(run, size, flows[i]!, greatestVelocity, staticHead, elevation(i), elevation(parent[i]!), perHead),
+      ruledOut(size, flows[i]!, greatestVelocity, staticHead, elevation(i), elevation(parent[i]!), perHead),
     );
     const out =
       fits?.flatMap((because, k) => (because === undefined ? [] : [{ size: sizes![k]!.name, because }])) ?? [];

@@ -10,35 +10,39 @@ import { type Layout, PER_HEAD, small } from "./layouts.ts";
 /** Every combination of sizes, solved by hand in a tree; the least cost that serves all uses. */
 function exhaustive({ network, sizes, scenarios }: Layout): number {
   const count = network.runs.length;
-  const source = network.sources[0];
+  const [source] = network.sources;
   const head0 = source?.kind === "fixed head" ? source.head : 0;
+  const up = network.runs.map(({ from }) => Number(from));
+  // Of each use: the head that each junction is asked for, and what each run loses in each size.
+  const uses = scenarios.map(({ open }) => {
+    const isOpen = network.outlets.map(({ id }) => open.includes(id));
+    const taken = [0, ...network.outlets.map((outlet, i) => (isOpen[i] ? (outlet as { flow: number }).flow : 0))];
+    for (let i = count; i > 0; i--) (taken[up[i - 1] as number] as number) += taken[i] as number;
+    return {
+      asked: network.outlets.map(
+        ({ leastPressure = 0 }, i) =>
+          (network.junctions[i + 1]?.elevation as number) + (isOpen[i] ? leastPressure / PER_HEAD : 0),
+      ),
+      lost: network.runs.map((run, i) =>
+        sizes.map(({ insideDiameter }) => lossOf({ ...run, insideDiameter } as Run, taken[i + 1] as number)),
+      ),
+    };
+  });
   let best = Infinity;
   for (let code = 0; code < sizes.length ** count; code++) {
     const pick = network.runs.map((_, i) => Math.floor(code / sizes.length ** i) % sizes.length);
-    const runs = network.runs.map(
-      (run, i) => ({ ...run, insideDiameter: sizes[pick[i] as number]?.insideDiameter }) as Run,
-    );
-    const cost = runs.reduce(
-      (sum, run, i) =>
-        sum + (run.law === "power" ? 0 : run.length * (sizes[pick[i] as number]?.costPerMetre as number)),
+    const cost = network.runs.reduce(
+      (sum, run, i) => sum + (run as { length: number }).length * (sizes[pick[i] as number]?.costPerMetre as number),
       0,
     );
     if (cost >= best) continue;
-    const works = scenarios.every(({ open }) => {
-      const taken = [
-        0,
-        ...network.outlets.map(({ id }, i) => (open.includes(id) ? (network.outlets[i] as { flow: number }).flow : 0)),
-      ];
-      for (let i = count; i > 0; i--)
-        taken[Number(runs[i - 1]?.from)] = (taken[Number(runs[i - 1]?.from)] as number) + (taken[i] as number);
-      const head = [head0 as number];
-      for (let i = 1; i <= count; i++) {
-        head[i] = (head[Number(runs[i - 1]?.from)] as number) - lossOf(runs[i - 1] as Run, taken[i] as number);
-        const outlet = network.outlets[i - 1];
-        const asked = open.includes(outlet?.id as string) ? (outlet?.leastPressure as number) : 0;
-        if ((head[i] as number) < (network.junctions[i]?.elevation as number) + asked / PER_HEAD - 1e-9) return false;
-      }
-      return true;
+    const works = uses.every(({ asked, lost }) => {
+      const head: number[] = [head0];
+      return asked.every((least, i) => {
+        const left = (head[up[i] as number] as number) - (lost[i]?.[pick[i] as number] as number);
+        head.push(left);
+        return left >= least - 1e-9;
+      });
     });
     if (works) best = cost;
   }
@@ -63,18 +67,46 @@ test("on 200 random small layouts the cost is that of the exhaustive search, and
   );
 });
 
+test("a run drawn the other way round changes neither sizes nor pressures, and is handed back as drawn", () => {
+  fc.assert(
+    fc.property(small, fc.array(fc.boolean(), { minLength: 5, maxLength: 5 }), (layout, turned) => {
+      const { network, sizes, scenarios } = layout;
+      const runs = network.runs.map((run, i) => (turned[i] ? { ...run, from: run.to, to: run.from } : run));
+      const choices = runs.map(({ id }) => ({ run: id, sizes }));
+      const there = leastCostSizes({ network, choices, scenarios });
+      const back = leastCostSizes({ network: { ...network, runs }, choices, scenarios });
+      if (there.state !== "found" || back.state !== "found") {
+        expect(back).toEqual(there);
+        return;
+      }
+      const { network: drawn, ...rest } = back;
+      expect(there).toMatchObject(rest);
+      expect(drawn.runs.map(({ from }) => from)).toEqual(runs.map(({ from }) => from));
+    }),
+  );
+});
+
 test("the solver agrees that the layout found serves every use", () => {
   fc.assert(
     fc.property(small, ({ network, sizes, scenarios }) => {
       const found = leastCostSizes({ network, choices: network.runs.map(({ id }) => ({ run: id, sizes })), scenarios });
       if (found.state !== "found") return;
-      for (const { open } of scenarios) {
+      let least = Infinity;
+      for (const { name, open } of scenarios) {
         const result = solved(solveNetwork({ ...found.network, open }));
+        result.junctions.forEach(({ id, pressure }, i) => {
+          const asked = i > 0 && open.includes(`o${i - 1}`) ? (network.outlets[i - 1]?.leastPressure as number) : 0;
+          least = Math.min(least, pressure - asked);
+          if (id === found.tightest.junction && name === found.tightest.scenario) {
+            expect(Math.abs(pressure - asked - found.tightest.margin)).toBeLessThan(1e-6 * PER_HEAD);
+          }
+        });
         result.outlets.forEach(({ state, pressure }, i) => {
           if (state !== "not open")
             expect(pressure as number).toBeGreaterThanOrEqual((network.outlets[i]?.leastPressure as number) - 1e-3);
         });
       }
+      expect(Math.abs(found.tightest.margin - least)).toBeLessThan(1e-6 * PER_HEAD);
     }),
   );
 });
@@ -110,6 +142,55 @@ test("a limit on speed or pressure rules sizes out, and says so when none is lef
       { size: "weak", because: "pressure rating" },
     ],
   });
+});
+
+test("sizes of which each loses least in one use: where no one of them serves both, the widest is said to be short", () => {
+  const line: Run = {
+    id: "r",
+    from: "0",
+    to: "1",
+    law: "darcy-weisbach",
+    insideDiameter: m(0.02),
+    length: m(100),
+    roughness: m(0),
+  };
+  // A rough wide bore loses less when water creeps, a smooth narrow one when it runs; by more, and so counts as widest.
+  const rough = { name: "rough", insideDiameter: m(0.0266), roughness: m(1e-3), costPerMetre: 1 };
+  const smooth = { name: "smooth", insideDiameter: m(0.025), roughness: m(0), costPerMetre: 2 };
+  const lost = (size: SizeChoice, q: number) => lossOf({ ...line, ...size } as Run, q);
+  const sizedFor = (creep: number, rush: number) =>
+    leastCostSizes({
+      network: {
+        water,
+        junctions: ["0", "1"].map((id) => ({ id, elevation: m(0) })),
+        runs: [line],
+        outlets: [
+          {
+            id: "creep",
+            junction: "1",
+            kind: "fixed demand",
+            flow: flow(2e-5),
+            leastPressure: (creep * PER_HEAD) as GaugePressure,
+          },
+          {
+            id: "rush",
+            junction: "1",
+            kind: "fixed demand",
+            flow: flow(4e-4),
+            leastPressure: (rush * PER_HEAD) as GaugePressure,
+          },
+        ],
+        sources: [{ id: "tank", junction: "0", kind: "fixed head", head: m(10) }],
+      },
+      choices: [{ run: "r", sizes: [rough, smooth] }],
+      scenarios: ["creep", "rush"].map((id) => ({ name: id, open: [id] })),
+    });
+  const bySmooth = [10 - lost(smooth, 2e-5), 10 - lost(smooth, 4e-4)] as const;
+  const creepByRough = 10 - lost(rough, 2e-5);
+  expect(sizedFor(bySmooth[0], bySmooth[1])).toMatchObject({ state: "found", cost: 200 });
+  const none = sizedFor(creepByRough, bySmooth[1]);
+  expect(none).toMatchObject({ state: "no sizes meet", junction: "1", scenario: "creep" });
+  if (none.state === "no sizes meet") expect(none.short).toBeCloseTo(lost(smooth, 2e-5) - lost(rough, 2e-5), 9);
 });
 
 test("a loop, a second source and a pressure-dependent outlet are refused by name", () => {
