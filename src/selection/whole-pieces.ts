@@ -67,12 +67,12 @@ function wholePieces(length: number, piece: number | undefined): number {
 
 /** Each part but the last in whole pieces; the last takes what is left, and what would be too short goes to the one before. */
 function roundedUp(sizing: Sizing, place: number, own: readonly Part[]): readonly Part[] {
-  if (own.length === 0) return own;
+  if (own.length === 0) return own; // the source has no run above it, and some runs keep their own bore
   let left = lengthOf(sizing, place);
   const parts: Part[] = [];
-  own.forEach(({ option, length }, p) => {
+  own.forEach(({ option, length }) => {
     if (left <= 0) return;
-    let take = p === own.length - 1 ? left : wholePieces(length, pieceOf(sizing, place, option));
+    let take = wholePieces(length, pieceOf(sizing, place, option));
     if (left - take < SHORTEST_PART) take = left;
     parts.push({ option, length: take });
     left -= take;

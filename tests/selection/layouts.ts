@@ -1,7 +1,7 @@
 /** Random trees with sizes and uses, for the laws of least cost. */
 import fc from "fast-check";
 import type { Network, Run } from "risingmain/network";
-import type { SizeChoice } from "risingmain/selection";
+import type { PartWayInput, SizeChoice } from "risingmain/selection";
 import type { GaugePressure } from "risingmain/units";
 import { flow, m, water } from "../network/layouts.ts";
 
@@ -60,3 +60,36 @@ export const small: fc.Arbitrary<Layout> = fc.integer({ min: 2, max: 5 }).chain(
       scenarios: open.map((list, s) => ({ name: `use ${s}`, open: list.flatMap((yes, i) => (yes ? [`o${i}`] : [])) })),
     })),
 );
+
+/** 100 m of line that may lose so much head at 0.4 L/s, in two sizes at 1 and 2 a metre. */
+export function oneRun(head: number): PartWayInput {
+  return {
+    network: {
+      water,
+      junctions: ["0", "1"].map((id) => ({ id, elevation: m(0) })),
+      runs: [
+        {
+          id: "r",
+          from: "0",
+          to: "1",
+          law: "darcy-weisbach",
+          insideDiameter: m(0.02),
+          length: m(100),
+          roughness: m(0),
+        },
+      ],
+      outlets: [{ id: "o", junction: "1", kind: "fixed demand", flow: flow(4e-4) }],
+      sources: [{ id: "tank", junction: "0", kind: "fixed head", head: m(head) }],
+    },
+    choices: [
+      {
+        run: "r",
+        sizes: [
+          { name: "narrow", insideDiameter: m(0.0209), costPerMetre: 1 },
+          { name: "wide", insideDiameter: m(0.0266), costPerMetre: 2 },
+        ],
+      },
+    ],
+    scenarios: [{ name: "use", open: ["o"] }],
+  };
+}

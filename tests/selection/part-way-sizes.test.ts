@@ -13,7 +13,7 @@ import {
 import type { GaugePressure, Velocity } from "risingmain/units";
 import { describe, expect, test, vi } from "vitest";
 import { flow, lossOf, m, solved, water } from "../network/layouts.ts";
-import { type Layout, PER_HEAD, small } from "./layouts.ts";
+import { type Layout, oneRun, PER_HEAD, small } from "./layouts.ts";
 import { choose, found, solverAnswer } from "./solver.ts";
 
 const G = 9.80665;
@@ -585,36 +585,3 @@ describe("laid", () => {
     if (laid?.state === "cannot be laid") expect(laid.short).toBeCloseTo((0.5 * velocity ** 2) / (2 * G), 6);
   });
 });
-
-/** 100 m of line that may lose so much head at 0.4 L/s, in two sizes at 1 and 2 a metre. */
-function oneRun(head: number): PartWayInput {
-  return {
-    network: {
-      water,
-      junctions: ["0", "1"].map((id) => ({ id, elevation: m(0) })),
-      runs: [
-        {
-          id: "r",
-          from: "0",
-          to: "1",
-          law: "darcy-weisbach",
-          insideDiameter: m(0.02),
-          length: m(100),
-          roughness: m(0),
-        },
-      ],
-      outlets: [{ id: "o", junction: "1", kind: "fixed demand", flow: flow(4e-4) }],
-      sources: [{ id: "tank", junction: "0", kind: "fixed head", head: m(head) }],
-    },
-    choices: [
-      {
-        run: "r",
-        sizes: [
-          { name: "narrow", insideDiameter: m(0.0209), costPerMetre: 1 },
-          { name: "wide", insideDiameter: m(0.0266), costPerMetre: 2 },
-        ],
-      },
-    ],
-    scenarios: [{ name: "use", open: ["o"] }],
-  };
-}
