@@ -91,10 +91,8 @@ function roundedDown(
   if (wide === undefined || narrow === undefined) return undefined;
   const at = own.findIndex(({ option }) => option === wide.option);
   const piece = pieceOf(sizing, place, wide.option);
-  // Widened since, or laid in any length: as short as it may be.
-  if (at < 0 || piece === undefined || own.slice(at + 1).some(({ option }) => option !== narrow.option)) {
-    return undefined;
-  }
+  // Widened since (then another size follows, or has taken its place), or laid in any length: as short as it may be.
+  if (piece === undefined || own.slice(at + 1).some(({ option }) => option !== narrow.option)) return undefined;
   const had = own[at]!.length;
   const length = wholePieces(had, piece) - piece;
   const rest = (own[at + 1]?.length ?? 0) + had - length;

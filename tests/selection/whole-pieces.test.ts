@@ -3,7 +3,7 @@ import type { DarcyRun, Outlet, Run } from "risingmain/network";
 import { type PartWayInput, type PartWaySize, partWaySizes } from "risingmain/selection";
 import type { GaugePressure } from "risingmain/units";
 import { describe, expect, test } from "vitest";
-import { flow, m } from "../network/layouts.ts";
+import { flow, lossOf, m } from "../network/layouts.ts";
 import { oneRun, PER_HEAD } from "./layouts.ts";
 import { grade, inPieces, type Line, laid, metres, narrow, Q, wide, wider } from "./lines.ts";
 import { found } from "./solver.ts";
@@ -161,6 +161,13 @@ describe("laid in whole pieces of 6 m", () => {
     expect(at(wide, dear)).toEqual([24, 18]);
   });
 
+  test("a size sold in any length keeps none of the others from going back", () => {
+    const sizes = [[...inPieces(narrow), wide], inPieces(narrow, wide), [...inPieces(narrow), wide]];
+    const lengths = sizes.map(() => [78, 22]);
+    const made = laid({ sizes, lengths });
+    expect([0, 1, 2].map((run) => metres(made, run)[0]?.[1])).toEqual([22, 18, 22]);
+  });
+
   test("what just leaves enough is enough", () => {
     const step = 6 * (grade(narrow) - grade(wide));
     const at = (spare: number) => metres(laid({ sizes: [three], lengths: [[76, 24, 0]], spare: [spare] }))[0]?.[1];
@@ -237,6 +244,82 @@ describe("laid with the loss of each change", () => {
     expect(changed(cost("near", 4, 4), cost("far", 4, 3.9), [5, 0])).toEqual(["far wider"]);
     // Short at the near end alone: what the far run gains is of no use there.
     expect(changed(cost("near", 4, 8), cost("far", 2, 4), [0, two + 5])).toEqual(["near wide"]);
+  });
+
+  test("by price for head, whatever the lengths and the prices of the narrow sizes", () => {
+    const priced = (...costs: readonly number[]) =>
+      [narrow, wide].map((size, k) => ({ ...size, costPerMetre: costs[k] as number }));
+    const widened = (near: readonly number[], far: readonly number[], lengths: readonly (readonly number[])[]) => {
+      const made = laid({ sizes: [priced(...near), priced(...far)], lengths, spare: [5, 0], changeCoefficient: 0.5 });
+      return [0, 1].filter((run) => (metres(made, run)[0]?.[1] as number) > (lengths[run]?.[1] as number) + 1e-3);
+    };
+    const [short, long] = [
+      [70, 30],
+      [170, 30],
+    ];
+    expect(widened([1, 2], [1, 2.1], [long, short])).toEqual([0]);
+    expect(widened([1, 2.1], [1, 2], [short, long])).toEqual([1]);
+    expect(widened([1, 2], [5, 5.5], [short, short])).toEqual([1]);
+    expect(widened([5, 5.5], [1, 2], [short, short])).toEqual([0]);
+  });
+
+  test("by hand: in a run of three sizes, and in one that had a single size", () => {
+    const three = laid({ sizes: [[narrow, wide, wider]], lengths: [[40, 30, 30]], spare: [0], changeCoefficient: 0.5 });
+    // Two changes: one in the narrow size, one in the wide.
+    const lost = change(0.5) * (1 + (narrow.insideDiameter / wide.insideDiameter) ** 4);
+    // The wide size costs 1 more for what it gains over the narrow, the wider 3 for little more.
+    const more = lost / gain;
+    expect(metres(three)).toEqual([
+      ["wider", 30],
+      ["wide", Number((30 + more).toFixed(7))],
+      ["narrow", Number((40 - more).toFixed(7))],
+    ]);
+    // What the far run's change takes, the cheap near run gives, and pays for a change of its own.
+    const near = [narrow, { ...wide, costPerMetre: 1.5 }];
+    const single = laid({
+      sizes: [near, [narrow, wide]],
+      lengths: [
+        [100, 0],
+        [70, 30],
+      ],
+      spare: [5, 0],
+      changeCoefficient: 0.5,
+    });
+    const parts = metres(single);
+    expect(parts.map(([size]) => size)).toEqual(["wide", "narrow"]);
+    expect(parts[0]?.[1]).toBeCloseTo((2 * change(0.5)) / gain, 5);
+    expect(parts.reduce((sum, [, length]) => sum + length, 0)).toBeCloseTo(100, 6);
+    // Or all of it, where it is shorter than that.
+    const shorter = laid({
+      sizes: [near, [narrow, wide]],
+      lengths: [
+        [0.5, 0],
+        [70, 30],
+      ],
+      spare: [5, 0],
+      changeCoefficient: 0.5,
+    });
+    expect(metres(shorter)).toEqual([["wide", 0.5]]);
+    expect(metres(shorter, 1)[0]?.[1]).toBeCloseTo(30 + change(0.5) / gain - 0.5, 5);
+  });
+
+  test("past a run that keeps its own bore", () => {
+    const { network, choices, scenarios } = oneRun(1000);
+    const own = { ...(network.runs[0] as Run), id: "own", from: "0", to: "2" } as Run;
+    const lost = lossOf(own, Q) + 30 * grade(wide) + 70 * grade(narrow);
+    const input: PartWayInput = {
+      network: {
+        ...network,
+        junctions: ["0", "1", "2"].map((id) => ({ id, elevation: m(0) })),
+        runs: [own, { ...(network.runs[0] as Run), from: "2" }],
+        sources: [{ id: "tank", junction: "0", kind: "fixed head", head: m(lost) }],
+      },
+      choices,
+      scenarios,
+      changeCoefficient: 0.5,
+    };
+    const { laid: made } = found(partWaySizes({ ...input, answer: { values: [0.7, 0.3] } }));
+    expect(made?.state === "laid" && metres(made)[0]?.[1]).toBeCloseTo(30 + change(0.5) / gain, 5);
   });
 
   test("a size that loses more in another use is not widened to; one that loses the same there is", () => {
