@@ -36,7 +36,7 @@ export type StorageNeed =
       readonly refillTime: Duration;
       /** Mean draw over the well's yield: how hard the well is worked. */
       readonly wellUse: Ratio;
-      /** Where in the pattern the store is lowest: the time from its start, s. */
+      /** Where in the pattern the store is lowest, the first time where it is so twice: the time from its start, s. */
       readonly lowestAt: Duration;
     }
   | {

@@ -31,8 +31,11 @@ import {
   percent,
   pounds,
   usGallons,
+  usGallonsPerDay,
+  type VolumeFlow,
 } from "risingmain/units";
 import { expect, test } from "vitest";
+import { lineThrough } from "../../src/demand/line-through.ts";
 
 const kinds: readonly LivestockKind[] = ["milking cow", "beef cow", "horse", "goat", "broiler", "yearling, on pasture"];
 
@@ -50,12 +53,35 @@ test("livestock: hotter never drinks less, from the low end at 40 °F to the hig
   );
 });
 
+test("livestock by hand: a milking cow drinks 35 US gal a day in the cool and 45 in the heat, a straight line between", () => {
+  const at = (f: number) => livestockDemand({ kind: "milking cow", head: 2, temperature: fahrenheit(f) });
+  const rows = [
+    [30, 2 * 35, false],
+    [40, 2 * 35, true],
+    [52.5, 2 * (35 + 10 / 4), true],
+    [65, 2 * 40, true],
+    [90, 2 * 45, true],
+    [95, 2 * 45, false],
+  ] as const;
+  for (const [f, gallons, inside] of rows) {
+    expect(inUsGallonsPerDay(at(f).daily)).toBeCloseTo(gallons, 9);
+    expect(at(f).insideRange).toBe(inside);
+  }
+  const hottest = livestockDemand({ kind: "milking cow", head: 2 });
+  expect(inUsGallonsPerDay(hottest.daily)).toBeCloseTo(2 * 45, 9);
+  expect(hottest.insideRange).toBe(true);
+});
+
 test("twice the herd drinks twice the water, by any of the three rules", () => {
   const hot = { temperature: fahrenheit(80) };
   const ratio = (of: (head: number) => number) => of(20) / of(10);
   expect(ratio((head) => livestockDemand({ kind: "goat", head }).daily)).toBeCloseTo(2, 12);
   expect(ratio((head) => cattleDemand({ cattle: "bull, 1400 lb", head, ...hot }).daily)).toBeCloseTo(2, 12);
   expect(ratio((head) => weightRuleDemand({ animal: "horse", mass: pounds(900), head }))).toBeCloseTo(2, 12);
+  // And so does one horse at work in the heat.
+  expect(
+    ratio((tenth) => weightRuleDemand({ animal: "horse", mass: pounds(900), workFactor: tenth / 10 })),
+  ).toBeCloseTo(2, 12);
 });
 
 test("beef cattle between printed temperatures lie between the printed figures; beyond them the end is kept and said", () => {
@@ -84,12 +110,43 @@ test("a day is the sum of its parts, and a peak delivers it", () => {
   );
   expect(inUsGallons(day.volume)).toBeCloseTo(300 + 40 + 6 + 120, 6);
   expect(peakFlow({ volume: day.volume }) * hours(2)).toBeCloseTo(day.volume, 12);
+  const people = (perPerson?: VolumeFlow) =>
+    dailyDemand({ people: 1, ...(perPerson !== undefined && { perPerson }) }).parts;
+  expect(people()[0]?.method).toBe("penn-state-water-planning");
+  expect(people(usGallonsPerDay(50))[0]?.method).toBe("given");
+  expect(inUsGallons(dailyDemand({ people: 3, perPerson: usGallonsPerDay(50) }).volume)).toBeCloseTo(150, 9);
   expect(dailyDemand({})).toEqual({ volume: 0, mean: 0, parts: [] });
 });
 
 test("household rules agree on the order of size", () => {
   expect(householdRange(4).high).toBe(2 * householdRange(4).low);
   expect(bedroomDemand(3)).toBeGreaterThan(householdRange(3).low);
+});
+
+test("between rows a straight line, beyond them the end value; a row is not missed by rounding", () => {
+  const [xs, ys] = [
+    [40, 50, 90],
+    [1, 3, -1],
+  ];
+  const at = (x: number) => lineThrough(xs, ys, x);
+  for (const [x, value] of [
+    [0, 1],
+    [40, 1],
+    [45, 2],
+    [50, 3],
+    [60, 2],
+    [90, -1],
+    [5000, -1],
+  ] as const) {
+    expect(at(x).value).toBeCloseTo(value, 12);
+  }
+  // A thousand-millionth of the place is rounding.
+  for (const end of [40, 90]) {
+    for (const off of [-1, 1]) {
+      expect(at(end * (1 + off * 0.9e-9)).inside).toBe(true);
+      expect(at(end * (1 + off * 1.1e-9)).inside).toBe(end === 40 ? off > 0 : off < 0);
+    }
+  }
 });
 
 test("each fixture curve rises without a fall, from nothing", () => {
@@ -145,6 +202,8 @@ test("one house by three methods: about 7, 10 and 17 gpm, as published side by s
   ]);
   expect(inGpm(allowance.peak)).toBeCloseTo(7.25, 9);
   expect(inGpm(allowance.largestFixture)).toBeCloseTo(8, 9);
+  // None of a kind is not the largest.
+  expect(allowanceDemand([{ fixture: "tub or tub with shower", count: 0 }]).largestFixture).toBe(0);
   const units = fixtureUnits([
     { fixture: "bathroom group, flush tank", count: 2 },
     { fixture: "kitchen sink", count: 1 },

@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { type DrawPeriod, storageNeed } from "risingmain/demand";
 import { gpm, hours, inUsGallons, minutes, usGallons, type VolumeFlow } from "risingmain/units";
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 
 const patterns = fc
   .array(fc.record({ length: fc.integer({ min: 1, max: 600 }), draw: fc.integer({ min: 0, max: 20 }) }), {
@@ -101,4 +101,76 @@ test("a well stronger than every draw needs no storage, and refill takes the sto
   if (need.state !== "enough") throw new Error("too weak");
   expect(need.storage).toBeCloseTo(usGallons(600), 9);
   expect(need.refillTime).toBeCloseTo(usGallons(600) / gpm(2.5), 3);
+});
+
+describe("by hand, with a well of 1 gpm", () => {
+  test.each<[title: string, pattern: [hours: number, gpm: number][], gallons: number, lowest: number, refill: number]>([
+    // 2 h at 3 gpm leave 240 gal gone, a quarter of an hour 30 more; an hour of rest between gives 60 back.
+    [
+      "a refill that is broken off is timed from the lowest point",
+      [
+        [2, 3],
+        [1, 0],
+        [0.25, 3],
+        [20, 0],
+      ],
+      240,
+      2,
+      1 + 0.25 + 3.5,
+    ],
+    [
+      "a later low that is lower counts",
+      [
+        [2, 3],
+        [1, 0],
+        [1, 3],
+        [20, 0],
+      ],
+      300,
+      4,
+      5,
+    ],
+    [
+      "a draw of just what the well gives leaves it as low, and counts in the refill",
+      [
+        [2, 3],
+        [1, 1],
+        [20, 0],
+      ],
+      240,
+      2,
+      1 + 4,
+    ],
+    [
+      "of two lows alike the first is told",
+      [
+        [2, 3],
+        [6, 0],
+        [2, 3],
+        [14, 0],
+      ],
+      240,
+      2,
+      4,
+    ],
+    [
+      "of two refills the longer",
+      [
+        [1, 3],
+        [6, 0],
+        [2, 3],
+        [15, 0],
+      ],
+      240,
+      9,
+      4,
+    ],
+  ])("%s", (_, periods, gallons, lowest, refill) => {
+    const pattern = periods.map(([time, draw]) => ({ duration: hours(time), draw: gpm(draw) }));
+    const need = storageNeed({ pattern, wellYield: gpm(1) });
+    if (need.state !== "enough") throw new Error("too weak");
+    expect(inUsGallons(need.storage)).toBeCloseTo(gallons, 9);
+    expect(need.lowestAt).toBeCloseTo(hours(lowest), 6);
+    expect(need.refillTime).toBeCloseTo(hours(refill), 6);
+  });
 });
