@@ -189,7 +189,6 @@ function resultOf(results: NamedNumbers, output: string): number {
 }
 
 function finite(name: string, value: unknown): number {
-  if (!(typeof value === "number" && Number.isFinite(value)))
-    throw new InputError(`evaluate(inputs).${name}`, value, "a finite number");
-  return value;
+  if (!Number.isFinite(value)) throw new InputError(`evaluate(inputs).${name}`, value, "a finite number");
+  return value as number;
 }

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import type { DarcyRun, Network, Run } from "risingmain/network";
 import { type PartWayInput, partWayProgramme, partWaySizes } from "risingmain/selection";
+import type { GaugePressure } from "risingmain/units";
 import { describe, expect, test } from "vitest";
 import { flow, lossOf, m, water } from "../network/layouts.ts";
 import { refused } from "../refused.ts";
@@ -173,6 +174,23 @@ describe("an answer", () => {
     expect(least.network.runs[0]).toEqual(own);
     // Proven only at the price of head: the narrow size costs less and does not serve.
     expect(proven).toBe(false);
+    // A pressure that no size can change has no row.
+    const asked = {
+      id: "p",
+      junction: "2",
+      kind: "fixed demand",
+      flow: flow(0),
+      leastPressure: 9e6 as GaugePressure,
+    } as const;
+    const high = partWayProgramme({
+      ...at(1000),
+      network: { ...at(1000).network, outlets: [...network.outlets, asked] },
+      scenarios: [{ name: "use", open: ["o", "p"] }],
+    });
+    expect(high.state === "to be solved" && high.rows.map(({ variables }) => variables)).toEqual([
+      [0, 1],
+      [0, 1],
+    ]);
     const tight = at(lost);
     const programme = partWayProgramme(tight);
     expect(programme.state === "to be solved" && programme.rows.at(-1)?.bound).toBeCloseTo(100 * grade(wide), 9);

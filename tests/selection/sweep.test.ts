@@ -103,6 +103,13 @@ describe("what is refused, by name", () => {
   }
 });
 
+test("parts of a size that divides the sweep: none is left over", () => {
+  expect([...sweepParts({ a: [1, 2, 3, 4] }, 2)]).toEqual([
+    { from: 0, to: 2 },
+    { from: 2, to: 4 },
+  ]);
+});
+
 test("a sweep ends with its part, and a part of nothing is empty", () => {
   expect([...sweep({ a: [1, 2, 3] }, { from: 1, to: 2 })]).toEqual([{ index: 1, variant: { a: 2 } }]);
   expect([...sweep({ a: [1, 2, 3] }, { from: 3, to: 3 })]).toEqual([]);
