@@ -30,12 +30,14 @@ import {
   inUsGallonsPerDay,
   percent,
   pounds,
+  type Temperature,
   usGallons,
   usGallonsPerDay,
   type VolumeFlow,
 } from "risingmain/units";
 import { expect, test } from "vitest";
 import { lineThrough } from "../../src/demand/line-through.ts";
+import { refused } from "../refused.ts";
 
 const kinds: readonly LivestockKind[] = ["milking cow", "beef cow", "horse", "goat", "broiler", "yearling, on pasture"];
 
@@ -67,6 +69,10 @@ test("livestock by hand: a milking cow drinks 35 US gal a day in the cool and 45
     expect(inUsGallonsPerDay(at(f).daily)).toBeCloseTo(gallons, 9);
     expect(at(f).insideRange).toBe(inside);
   }
+  const kelvin = (t: number) =>
+    refused(() => livestockDemand({ kind: "goat", head: 1, temperature: t as Temperature }));
+  expect([200, 340].map(kelvin)).toEqual([undefined, undefined]);
+  expect([199.9, 340.1].map(kelvin)).toEqual(["temperature", "temperature"]);
   const hottest = livestockDemand({ kind: "milking cow", head: 2 });
   expect(inUsGallonsPerDay(hottest.daily)).toBeCloseTo(2 * 45, 9);
   expect(hottest.insideRange).toBe(true);
