@@ -9,12 +9,12 @@
  * @module
  */
 import { type CubicLine, cubicValue, findRoot, sameBitsExp, sameBitsLog } from "../numeric/index.ts";
+import { InputError } from "../units/index.ts";
 
 /** The meeting, or the end of the curve with head to spare there. */
 export type Meeting =
   | { readonly state: "meets"; readonly flow: number }
-  | { readonly state: "ends"; readonly spare: number }
-  | { readonly state: "system falls"; readonly flow: number };
+  | { readonly state: "ends"; readonly spare: number };
 
 /** Exponent of pipe friction before two points show the system's own: between smooth (1.75) and rough (2). */
 const USUAL_EXPONENT = 1.83;
@@ -40,7 +40,10 @@ export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => nu
   const { x, y } = curve;
   const last = x.length - 1;
   const end = x[last] as number;
-  const friction = (flow: number): number => system(flow) - atRest;
+  const friction = (flow: number): number => {
+    const lost = system(flow) - atRest;
+    return lost < -ROUNDING * (y[0] as number) ? refuse(flow) : lost;
+  };
   // Where the pump makes no more than the lift, friction leaves no excess: the bracket's far side, unasked.
   let i = 1;
   while (i < last && (y[i] as number) > atRest) i++;
@@ -54,10 +57,9 @@ export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => nu
   let flow = FIRST_SHARE * (endIsOpen ? end : chordAt(curve, i, atRest));
   for (let step = 0; step < MOST_STEPS; step++) {
     const lost = friction(flow);
-    if (lost < -ROUNDING * (y[0] as number)) return { state: "system falls", flow };
     const excess = cubicValue(curve, flow) - atRest - lost;
     if (excess === 0) return { state: "meets", flow };
-    if (excess > 0 && flow >= high) return beyond(flow, excess, end, y[0] as number);
+    if (excess > 0 && flow >= high) return beyond(flow, excess, end);
     if (excess > 0) low = flow;
     else {
       high = flow;
@@ -76,26 +78,26 @@ export function fallingCurveMeets(curve: CubicLine, system: (flow: number) => nu
     const share = Math.abs(next - flow) / flow;
     const asExpected = estimate < Number.POSITIVE_INFINITY && share <= SMOOTH * estimate;
     estimate = stepError(share, newest, second, third);
-    const settled = share <= 4 * Number.EPSILON || (asExpected && estimate < RELATIVE_TOLERANCE);
-    if (settled && !(next === end && endIsOpen)) return { state: "meets", flow: next };
+    const settled = asExpected && estimate < RELATIVE_TOLERANCE && !(next === end && endIsOpen);
+    if (settled) return { state: "meets", flow: next };
     flow = next;
   }
-  return bracketed((at) => cubicValue(curve, at) - atRest - friction(at), low, high, end, y[0] as number);
-}
-
-/** Brent's method on what is left of the bracket, its far side asked at last. */
-function bracketed(excess: (flow: number) => number, low: number, high: number, end: number, scale: number): Meeting {
+  // Brent's method on what is left of the bracket, its far side asked at last.
+  const excess = (at: number): number => cubicValue(curve, at) - atRest - friction(at);
   const spare = excess(high);
-  if (spare > 0) return beyond(high, spare, end, scale);
-  if (spare === 0) return { state: "meets", flow: high };
-  if (!(excess(low) > 0)) return { state: "system falls", flow: low };
+  if (spare > 0) return beyond(high, spare, end);
+  // Head was left here when it was asked before.
+  if (excess(low) < 0) refuse(low);
   return { state: "meets", flow: findRoot(excess, low, high, ROUNDING * end).x };
 }
 
-/** Head to spare where there should be none: the curve ends, or rounding hides the meeting, or the system falls. */
-function beyond(flow: number, spare: number, end: number, scale: number): Meeting {
-  if (flow === end) return { state: "ends", spare };
-  return spare <= ROUNDING * scale ? { state: "meets", flow } : { state: "system falls", flow };
+/** Head left on the far side: the curve ends, or rounding hides the meeting. */
+function beyond(flow: number, spare: number, end: number): Meeting {
+  return flow === end ? { state: "ends", spare } : { state: "meets", flow };
+}
+
+function refuse(flow: number): never {
+  throw new InputError("systemHead", flow, "a function whose head never falls as the flow grows");
 }
 
 /** Friction as scale · (flow/at)^(exponent + drift · ln(flow/at)). */
@@ -112,7 +114,7 @@ interface Asked {
   readonly friction: number;
 }
 
-/** The model through the last points asked, newest first; nothing where they do not show friction that grows. */
+/** The model through the last points asked, newest first; nothing where they show a step, or friction from nothing. */
 function systemModel(newest: Asked, second: Asked | undefined, third: Asked | undefined): SystemModel | null {
   const scale = newest.friction;
   const at = newest.flow;
@@ -121,7 +123,7 @@ function systemModel(newest: Asked, second: Asked | undefined, third: Asked | un
   if (second === undefined) return { scale, at, exponent: USUAL_EXPONENT, drift: 0 };
   const span = sameBitsLog(second.flow / at);
   const exponent = sameBitsLog(second.friction / scale) / span;
-  if (!(exponent > 0 && exponent < 100)) return null;
+  if (!(exponent < 100)) return null;
   if (third === undefined) return { scale, at, exponent, drift: 0 };
   const longer = sameBitsLog(third.flow / at);
   const drift = (sameBitsLog(third.friction / scale) / longer - exponent) / (longer - span);
@@ -162,8 +164,8 @@ function meetsModel(
   let endTried = false;
   let i = 0;
   for (let step = 0; step < MOST_INNER_STEPS; step++) {
-    while (i < x.length - 2 && flow > (x[i + 1] as number)) i++;
-    while (i > 0 && flow < (x[i] as number)) i--;
+    while (flow > (x[i + 1] as number)) i++;
+    while (flow < (x[i] as number)) i--;
     // Value and slope of the piece at once; read apart they cost as much as a pipe's friction.
     const x0 = x[i] as number;
     const y0 = y[i] as number;

@@ -118,9 +118,6 @@ export function operatingPoint(input: OperatingPointInput): OperatingPoint {
   }
   const meeting =
     curve.shape === "falling" ? fallingCurveMeets(curve.head, system, atRest) : risingCurveMeets(curve.head, system);
-  if (meeting.state === "system falls") {
-    throw new InputError("systemHead", meeting.flow, "a function whose head never falls as the flow grows");
-  }
   if (meeting.state === "ends") {
     return { state: "runs out", moreThan: curve.runoutFlow, spare: meeting.spare as Length };
   }
