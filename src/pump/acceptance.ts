@@ -79,7 +79,7 @@ export function acceptanceTolerance(input: AcceptanceInput): AcceptanceTolerance
   if (shaftPower !== undefined) requireWithin("shaftPower", shaftPower, 0, 1e8, "W");
   const row = acceptanceGrades[grade];
   const isSmall = grade === "small pump";
-  if (isSmall && shaftPower !== undefined && shaftPower > SMALL_PUMP) {
+  if (isSmall && (shaftPower ?? 0) > SMALL_PUMP) {
     throw new InputError("shaftPower", shaftPower, "at most 10 000 W for the small-pump rule");
   }
   const smallEfficiency =

@@ -64,14 +64,12 @@ export function bestEfficiencyPoint(curve: PumpCurve): BestEfficiencyPoint | nul
 /** The top of the parabola through the highest point and its neighbours. */
 function vertex({ x, y }: FlowLine): { readonly x: number; readonly y: number } {
   const i = y.indexOf(Math.max(...y));
-  const x1 = x[i] as number;
-  const y1 = y[i] as number;
-  const [x0, x2, y0, y2] = [x[i - 1], x[i + 1], y[i - 1], y[i + 1]];
-  if (x0 === undefined || x2 === undefined || y0 === undefined || y2 === undefined) return { x: x1, y: y1 };
+  if (i === 0 || i === y.length - 1) return { x: x[i] as number, y: y[i] as number };
+  const [x0, x1, x2] = x.slice(i - 1, i + 2) as [number, number, number];
+  const [y0, y1, y2] = y.slice(i - 1, i + 2) as [number, number, number];
   const before = (y1 - y0) / (x1 - x0);
   const after = (y2 - y1) / (x2 - x1);
   const bend = (after - before) / (x2 - x0);
-  if (!(bend < 0)) return { x: x1, y: y1 };
   const slope = before + bend * (x1 - x0);
   const shift = -slope / (2 * bend);
   return { x: x1 + shift, y: y1 + (slope * shift) / 2 };

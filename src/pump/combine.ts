@@ -130,7 +130,7 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   requireList("curves", curves, 1, MOST_PUMPS);
   for (let i = 0; i < curves.length; i++) requireFalling(curves[i] as PumpCurve, `curves[${i}]`);
   const [first, ...others] = curves as readonly [PumpCurve, ...PumpCurve[]];
-  if (others.every((other) => isSamePump(first, other))) {
+  if (others.every((other) => linesOf(other) === linesOf(first))) {
     return scaleCurve(first, { flow: curves.length, power: curves.length });
   }
   const lowest = Math.max(...curves.map(({ head }) => head.y.at(-1) as number));
@@ -138,10 +138,11 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   const heads = curves.flatMap(({ head, shutoffHead }) => [
     ...steps(head).map((flow) => cubicValue(head, flow)),
     // Where a weaker pump joins, the set's slope jumps: a point close on either side keeps the jump from spreading.
-    shutoffHead * (1 + BESIDE),
-    shutoffHead * (1 - BESIDE),
+    shutoffHead * (1 + ABOVE),
+    cubicValue(head, BELOW * (head.x.at(-1) as number)),
   ]);
-  const points = [lowest, ...heads.filter((head) => head > lowest && head <= highest)]
+  const points = heads
+    .filter((head) => head >= lowest && head <= highest)
     .sort((a, b) => b - a)
     .map((head) => ({ head, flow: curves.reduce((so, curve) => so + flowAbove(curve, head), 0) }));
   const end = points.at(-1)?.flow as number;
@@ -149,8 +150,7 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   const kept: { head: number; flow: number }[] = [];
   for (const point of points) {
     const before = kept.at(-1);
-    if (before === undefined || (point.flow - before.flow > CLOSEST * end && point.head < before.head))
-      kept.push(point);
+    if (before === undefined || point.flow - before.flow > CLOSEST * end) kept.push(point);
   }
   const set = finishCurve({
     head: monotoneCubic(
@@ -163,8 +163,11 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   return set;
 }
 
-/** How close to a shutoff head its neighbours are set, as a share of it. */
-const BESIDE = 1e-4;
+/** The neighbour above a shutoff head, as a share of it. */
+const ABOVE = 3e-5;
+
+/** The neighbour below, as a share of the pump's last flow: where a curve is level at no flow, little head is much flow. */
+const BELOW = 2e-4;
 
 /** Flows closer than this share of the largest are one. */
 const CLOSEST = 1e-6;
@@ -178,19 +181,10 @@ function steps({ x }: FlowLine): readonly number[] {
   });
 }
 
-function isSamePump(a: PumpCurve, b: PumpCurve): boolean {
-  return (
-    isSame(a.head, b.head) &&
-    isSame(a.efficiency, b.efficiency) &&
-    isSame(a.inputPower, b.inputPower) &&
-    isSame(a.npshRequired, b.npshRequired)
-  );
-}
-
-function isSame(a: FlowLine | undefined, b: FlowLine | undefined): boolean {
-  if (a === undefined || b === undefined) return a === b;
-  const same = (p: readonly number[], q: readonly number[]): boolean => p.every((value, i) => value === q[i]);
-  return a.x.length === b.x.length && same(a.x, b.x) && same(a.y, b.y) && same(a.slope, b.slope);
+/** All that a pump's lines hold, as one text: equal for equal pumps. */
+function linesOf({ head, efficiency, inputPower, npshRequired }: PumpCurve): string {
+  const lines = [head, efficiency, inputPower, npshRequired];
+  return JSON.stringify(lines.map((line) => line && [line.x, line.y, line.slope]));
 }
 
 /** Flow of one pump at the common head: none above its shutoff head, where its check valve is shut. */

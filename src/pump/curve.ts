@@ -137,7 +137,7 @@ export function pumpCurve(input: PumpCurveInput): PumpCurve {
     efficiency: optionalLine(points, "efficiency", true),
     inputPower: optionalLine(points, "inputPower", false),
     npshRequired: optionalLine(points, "npshRequired", false),
-    shutoffBasis: points[0]?.flow === 0 ? "given" : "extrapolated",
+    shutoffBasis: points.some(({ flow }) => flow === 0) ? "given" : "extrapolated",
   });
 }
 
@@ -194,7 +194,7 @@ function checkedPoint(point: PumpPoint, path: string): PumpPoint {
 }
 
 function requireApart(points: readonly PumpPoint[]): void {
-  const most = points.at(-1)?.flow ?? 0;
+  const most = (points.at(-1) as PumpPoint).flow;
   if (!(most >= 1e-9)) throw new InputError("points", most, "a largest flow of at least 1e-9 m³/s");
   points.reduce((before, point) => {
     if (!(point.flow - before.flow >= SMALLEST_GAP * most)) {
@@ -231,7 +231,7 @@ function optionalLine(
   const given = points.filter((point) => point[name] !== undefined);
   const x = given.map(({ flow }) => flow as number);
   const y = given.map((point) => point[name] as number);
-  if (zeroAtRest && x.length > 0 && x[0] !== 0) {
+  if (zeroAtRest && x[0] !== 0) {
     x.unshift(0);
     y.unshift(0);
   }

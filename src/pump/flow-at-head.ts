@@ -81,10 +81,6 @@ export function requireFalling(curve: PumpCurve, parameter = "curve"): void {
 export function flowOnLine(line: FlowLine, head: number): number {
   const { x, y } = line;
   let i = 0;
-  while (i < x.length - 2 && head < (y[i + 1] as number)) i++;
-  const low = x[i] as number;
-  const high = x[i + 1] as number;
-  if (head >= (y[i] as number)) return low;
-  if (head <= (y[i + 1] as number)) return high;
-  return findRoot((flow) => cubicValue(line, flow) - head, low, high).x;
+  while (head < (y[i + 1] as number)) i++;
+  return findRoot((flow) => cubicValue(line, flow) - head, x[i] as number, x[i + 1] as number).x;
 }

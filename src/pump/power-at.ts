@@ -79,7 +79,7 @@ export function pumpPowerAt(input: PumpPowerAtInput): PumpPowerAt {
   const water = hydraulicPower({ flow, head: cubicValue(curve.head, flow) as Length, density });
   const measured = pumpInputPowerAt(curve, flow);
   const efficiency = pumpEfficiencyAt(curve, flow);
-  const isEfficient = efficiency !== null && efficiency >= LEAST_EFFICIENCY;
+  const isEfficient = (efficiency ?? 0) >= LEAST_EFFICIENCY;
   if (measured === null && !isEfficient) return { state: "unknown" };
   const shaft = measured ?? water / (efficiency as number);
   const electrical = shaft / (motorEfficiency * driveEfficiency);

@@ -220,13 +220,13 @@ function refuseLine(path: string, line: FlowLine, most: number): never {
   const count = line.x.length;
   requireList(`${path}.y`, line.y, count, count);
   requireList(`${path}.slope`, line.slope, count, count);
-  for (let i = 0, least = 0; i < count; i++) {
+  // Ends at the first that is none; at the latest past the last.
+  for (let i = 0, least = 0; ; i++) {
     requireWithin(`${path}.x[${i}]`, line.x[i], least, 100, "m³/s, ascending");
     requireWithin(`${path}.y[${i}]`, line.y[i], 0, most, "");
     requireWithin(`${path}.slope[${i}]`, line.slope[i], -STEEPEST, STEEPEST, "");
     least = (line.x[i] as number) + CLOSEST;
   }
-  throw new InputError(path, line, "a line of flows, values and slopes");
 }
 
 function requireOnCurve(curve: PumpCurve, flow: VolumeFlow): void {

@@ -90,11 +90,8 @@ export function speedFor(input: SpeedForInput): SpeedFor {
   if (most < head) return { state: "too little", short: (head - most) as Length };
   // At no flow any speed is on the curve; the one whose shutoff head is the point's is taken in closed form.
   if (flow === 0) return runsAt(curve, flow, Math.sqrt(head / curve.shutoffHead));
-  if (slowest > 0 && made(slowest) > head) return { state: "past the curve" };
-  // A vanishing flow has a vanishing slowest speed, where flow over speed would be 0 over 0: begin a little above.
-  const low = Math.max(slowest, Math.sqrt(head / curve.shutoffHead) * (1 - 1e-12));
-  if (made(low) >= head) return runsAt(curve, flow, low);
-  return runsAt(curve, flow, findRoot((r) => made(r) - head, low, greatestSpeed).x);
+  if (made(slowest) > head) return { state: "past the curve" };
+  return runsAt(curve, flow, findRoot((r) => made(r) - head, slowest, greatestSpeed).x);
 }
 
 function runsAt(curve: PumpCurve, flow: number, speed: number): SpeedFor {

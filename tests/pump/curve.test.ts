@@ -1,7 +1,16 @@
 import fc from "fast-check";
-import { pumpCurve, pumpEfficiencyAt, pumpFlowAt, pumpHeadAt, pumpHeadSlopeAt } from "risingmain/pump";
-import type { KinematicViscosity, Length, Ratio, VolumeFlow } from "risingmain/units";
+import {
+  npshRequiredAt,
+  pumpCurve,
+  pumpEfficiencyAt,
+  pumpFlowAt,
+  pumpHeadAt,
+  pumpHeadSlopeAt,
+  pumpInputPowerAt,
+} from "risingmain/pump";
+import type { KinematicViscosity, Length, Power, Ratio, VolumeFlow } from "risingmain/units";
 import { describe, expect, test } from "vitest";
+import { refused } from "../refused.ts";
 import { fallingCurves, number } from "./systems.ts";
 
 const at = (share: number, end: number): VolumeFlow => Math.min(share * end, end) as VolumeFlow;
@@ -85,6 +94,23 @@ describe("a curve through points", () => {
     );
   });
 
+  test("names each part that does not fall once, however many points it has", () => {
+    const rising = (...heads: readonly number[]) =>
+      pumpCurve({ points: heads.map((head, i) => ({ flow: i as VolumeFlow, head: head as Length })) }).rising;
+    expect(rising(10, 13, 15, 9, 9, 7, 8, 11, 12, 4)).toEqual([
+      { fromFlow: 0, toFlow: 2, rise: 5 },
+      { fromFlow: 3, toFlow: 4, rise: 0 },
+      { fromFlow: 5, toFlow: 8, rise: 5 },
+    ]);
+  });
+
+  test("begins at a given shutoff head, or at one carried back", () => {
+    const basis = (first: number) =>
+      pumpCurve({ points: [first, 0.01, 0.02].map((q) => ({ flow: q as VolumeFlow, head: (50 - q) as Length })) })
+        .shutoffBasis;
+    expect([0, 0.001].map(basis)).toEqual(["given", "extrapolated"]);
+  });
+
   test("does not depend on the order of its points, and survives JSON", () => {
     fc.assert(
       fc.property(anyPoints, number(0, 1), (points, share) => {
@@ -119,7 +145,7 @@ describe("what a curve refuses", () => {
     { flow: 0 as VolumeFlow, head: 50 as Length },
     { flow: 0.002 as VolumeFlow, head: 40 as Length },
   ];
-  const refused: readonly [string, unknown][] = [
+  const bad: readonly [string, unknown][] = [
     ["points", { points: good.slice(1) }],
     ["points", { points: [...good, good[1]] }],
     ["points[1].efficiency", { points: [good[0], { ...good[1], efficiency: 70 }] }],
@@ -128,19 +154,59 @@ describe("what a curve refuses", () => {
     ["points[0].flow", { points: [{ ...good[0], flow: Number.NaN }, good[1]] }],
     ["viscosity", { points: good, viscosity: 1e-5 as KinematicViscosity }],
   ];
-  test.each(refused)("%s", (parameter, input) => {
-    expect(() => pumpCurve(input as Parameters<typeof pumpCurve>[0])).toThrow(
-      expect.objectContaining({ name: "InputError", parameter }),
-    );
+  test.each(bad)("%s", (parameter, input) => {
+    expect(refused(() => pumpCurve(input as Parameters<typeof pumpCurve>[0]))).toBe(parameter);
+  });
+  const at = (...flows: readonly number[]) => ({ points: flows.map((flow) => ({ flow, head: 5 })) }) as never;
+  test.each<[string, never, never]>([
+    ["points", at(0, 1e-9), at(0, 0.99e-9)],
+    ["points", at(0, 1e-6, 1), at(0, 0.99e-6, 1)],
+    ["points[1].flow", at(0, 100), at(0, 100.1)],
+    ...(
+      [
+        ["head", 10_000],
+        ["efficiency", 1],
+        ["inputPower", 1e8],
+        ["npshRequired", 1000],
+      ] as const
+    ).map(([name, most]): [string, never, never] => {
+      const points = (value: number) => ({ points: [good[0], { ...good[1], [name]: value }] }) as never;
+      return [`points[1].${name}`, points(most), points(most * (1 + 1e-15))];
+    }),
+    ["viscosity", { points: good, viscosity: 2.7e-7 } as never, { points: good, viscosity: 2.6e-7 } as never],
+    ["viscosity", { points: good, viscosity: 1.9e-6 } as never, { points: good, viscosity: 2e-6 } as never],
+  ])("%s: at the limit taken, just beyond refused", (parameter, taken, beyond) => {
+    expect(refused(() => pumpCurve(taken))).toBeUndefined();
+    expect(refused(() => pumpCurve(beyond))).toBe(parameter);
   });
   test("a flow past the end of the curve", () => {
     expect(() => pumpHeadAt(pumpCurve({ points: good }), 0.0021 as VolumeFlow)).toThrow(/flow/);
   });
-  test("a curve whose fields were changed", () => {
-    const curve = pumpCurve({ points: good });
-    expect(() => pumpHeadAt({ ...curve, shape: "rising in part" }, 0 as VolumeFlow)).toThrow(/shape/);
-    expect(() => pumpHeadAt({ ...curve, shutoffHead: 60 as Length }, 0 as VolumeFlow)).toThrow(/shutoffHead/);
+});
+
+test("power and required suction are known only where points gave them", () => {
+  const given = { inputPower: 500 as Power, npshRequired: 2 as Length };
+  const curve = pumpCurve({
+    points: [
+      { flow: 0 as VolumeFlow, head: 50 as Length },
+      { flow: 0.002 as VolumeFlow, head: 45 as Length, ...given },
+      { flow: 0.003 as VolumeFlow, head: 38 as Length, ...given },
+      { flow: 0.004 as VolumeFlow, head: 25 as Length },
+    ],
   });
+  const read = (flow: number) => [
+    pumpInputPowerAt(curve, flow as VolumeFlow),
+    npshRequiredAt(curve, flow as VolumeFlow),
+  ];
+  expect([0, 0.0019, 0.0031].map(read)).toEqual([
+    [null, null],
+    [null, null],
+    [null, null],
+  ]);
+  expect([0.002, 0.003].map(read)).toEqual([
+    [500, 2],
+    [500, 2],
+  ]);
 });
 
 test("efficiency is 0 at no flow and unknown past its last point", () => {

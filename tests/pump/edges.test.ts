@@ -5,16 +5,30 @@ import {
   acceptanceBand,
   acceptanceTolerance,
   bestEfficiencyPoint,
+  constantPressure,
   curvesInParallel,
   curvesInSeries,
   fitPumpCurve,
+  minimumFlow,
   operatingBand,
   operatingPoint,
+  type PumpCurve,
   pumpCurve,
   pumpDuty,
   pumpFlowAt,
+  pumpHeadSlopeAt,
+  shutoffPressure,
+  speedFor,
 } from "risingmain/pump";
-import type { KinematicViscosity, Length, Power, Ratio, VolumeFlow } from "risingmain/units";
+import type {
+  Density,
+  KinematicViscosity,
+  Length,
+  Power,
+  Ratio,
+  TemperatureDifference,
+  VolumeFlow,
+} from "risingmain/units";
 import { describe, expect, test } from "vitest";
 import { refused } from "../refused.ts";
 
@@ -30,6 +44,11 @@ const curveOf = (...points: readonly Triple[]) =>
 /** A straight fall from 64 m to 32 m at 1/16 m³/s: every step of it is exact. */
 const straight = curveOf([0, 64], [1 / 16, 32]);
 const level = (head: number) => () => head as Length;
+/** Flow of a falling curve at a head; none above its shutoff head. */
+const flowAt = (curve: PumpCurve, head: number): number => {
+  const at = pumpFlowAt(curve, head as Length);
+  return at.state === "delivers" ? at.flow : 0;
+};
 
 describe("the flow at a head", () => {
   test("above the shutoff, past the end, and at both ends", () => {
@@ -101,10 +120,12 @@ describe("the best point", () => {
     });
   });
 
-  test("a duty on a rising part is not stable", () => {
-    const curve = curveOf([0, 50], [0.01, 60], [0.02, 20]);
-    const stable = (flow: number) => pumpDuty({ curve, flow: flow as VolumeFlow }).stable;
-    expect([stable(0.005), stable(0.015)]).toEqual([false, true]);
+  test("a duty on a rising part is not stable, one where the curve is level is", () => {
+    const stable = (curve: PumpCurve, flow: number) => pumpDuty({ curve, flow: flow as VolumeFlow }).stable;
+    const rising = curveOf([0, 50], [0.01, 60], [0.02, 20]);
+    expect([stable(rising, 0.005), stable(rising, 0.015)]).toEqual([false, true]);
+    // Carried back as a parabola with its vertex at no flow.
+    expect(stable(curveOf([0.01, 60], [0.02, 20]), 0)).toBe(true);
   });
 });
 
@@ -170,6 +191,16 @@ describe("a fitted curve", () => {
     expect(basis([0.005, 58], [0.01, 50], [0.02, 20])).toBe("extrapolated");
   });
 
+  test("from the least flow on; with its vertex at the last point it falls to there", () => {
+    const to = (end: number) => refused(() => fitPumpCurve({ points: points([0, 60], [end / 2, 50], [end, 20]) }));
+    expect([to(1e-9), to(0.99e-9)]).toEqual([undefined, "points"]);
+    // H = 30 + 10 (1 − Q)².
+    const shares = [0, 0.25, 0.5, 0.75, 1].map((q) => [q, 30 + 10 * (1 - q) ** 2] as const);
+    const { curve } = fitPumpCurve({ points: points(...shares), form: "quadratic" });
+    expect(curve.shape).toBe("falling");
+    expect(pumpHeadSlopeAt(curve, 1 as VolumeFlow)).toBeCloseTo(0, 9);
+  });
+
   test("is refused what is no form, no point, no flow, and too few different flows", () => {
     const good = points([0, 60], [0.01, 50], [0.02, 20]);
     expect(refused(() => fitPumpCurve({ points: good, form: "cubic" as never }))).toBe("form");
@@ -183,6 +214,69 @@ describe("a fitted curve", () => {
   });
 });
 
+describe("a speed for a point", () => {
+  const of = (flow: number, head: number) =>
+    speedFor({ curve: straight, flow: flow as VolumeFlow, head: head as Length });
+
+  test("at the greatest speed itself, and at the end of the curve", () => {
+    expect(of(1 / 32, 48)).toMatchObject({ state: "runs", speed: 1 });
+    expect(of(1 / 32, 48.001).state).toBe("too little");
+    expect(of(1 / 16, 32)).toMatchObject({ state: "runs", speed: 1, similarFlow: 1 / 16 });
+    // Half the end's flow at half the speed: a quarter of its head.
+    expect(of(1 / 32, 8)).toMatchObject({ state: "runs", speed: 0.5, similarFlow: 1 / 16 });
+    expect(of(1 / 32, 7.999).state).toBe("past the curve");
+  });
+
+  test("of a vanishing flow is that of none, √(H/H₀)", () => {
+    for (const flow of [0, Number.MIN_VALUE, 1e-300, 1e-20]) {
+      const found = of(flow, 16);
+      expect(found.state === "runs" ? found.speed : Number.NaN).toBeCloseTo(0.5, 12);
+    }
+  });
+
+  test("at constant pressure: the least speed is none too low, and how the speed at no flow grows with the head", () => {
+    const held = (head: number) =>
+      constantPressure({
+        curve: straight,
+        systemHead: level(head),
+        flows: [0 as VolumeFlow],
+        leastSpeed: 0.5 as Ratio,
+      });
+    expect(held(16).rows[0]?.belowLeast).toBe(false);
+    expect(held(15.99).rows[0]?.belowLeast).toBe(true);
+    // d√(H/64)/dH by a central difference.
+    const slope = (held(16.01).speedAtNoFlow - held(15.99).speedAtNoFlow) / 0.02;
+    expect(held(16).speedPerHead / slope).toBeCloseTo(1, 5);
+  });
+});
+
+describe("a least flow", () => {
+  const least = (rise: number, ...points: readonly Triple[]) =>
+    minimumFlow({ curve: curveOf(...points), riseAllowed: rise as TemperatureDifference });
+
+  test("is known where the best efficiency is the last point's, and above nothing", () => {
+    expect(least(1, [0, 60], [0.01, 50, 0.4], [0.02, 40, 0.6]).state).toBe("known");
+    // 9.80665 · 0.01 · (1e6 − 1)/4186 = 23 K.
+    expect(least(24, [0, 0.02], [0.01, 0.01, 1e-6]).state).toBe("known");
+    expect(least(24, [0, 0.02], [0.01, 0.01, 0.99e-6])).toEqual({ state: "unknown" });
+    expect(least(24, [0, 0.02], [0.01, 0.01, 0])).toEqual({ state: "unknown" });
+    expect(least(24, [0, 0.02], [0.01, 0.01])).toEqual({ state: "unknown" });
+  });
+
+  test("is the best flow where the rise there is just the one allowed", () => {
+    // At half efficiency g H = c ΔT: 4186/4 m and 9.80665/4 K, quarters so that both products round alike.
+    const at = (rise: number) => least(rise, [0, 2000], [0.01, 4186 / 4, 0.5]);
+    expect(at(9.80665 / 4)).toEqual({ state: "known", flow: 0.01 });
+    expect(at(9.80665 / 4.001).state).toBe("too warm at any flow");
+  });
+});
+
+test("whether a shut pump reaches its outlet", () => {
+  const reaches = (staticLevel: number) =>
+    shutoffPressure({ curve: straight, staticLevel: staticLevel as Length, density: 1000 as Density }).reaches;
+  expect([reaches(63.9), reaches(64), reaches(64.1)]).toEqual([true, false, false]);
+});
+
 describe("sets", () => {
   const half = curveOf([0, 32], [1 / 16, 16]);
   const extrapolated = curveOf([0.01, 60], [0.05, 40]);
@@ -191,20 +285,51 @@ describe("sets", () => {
     const series = curvesInSeries([straight, half]);
     expect([series.shutoffHead, series.runoutFlow]).toEqual([96, 1 / 16]);
     const parallel = curvesInParallel([straight, half]);
-    const flow = (head: number) => {
-      const at = pumpFlowAt(parallel, head as Length);
-      return at.state === "delivers" ? at.flow * 16 : Number.NaN;
-    };
+    const flow = (head: number) => flowAt(parallel, head) * 16;
     // Above 32 m the stronger runs alone.
     expect(flow(48)).toBeCloseTo(0.5, 6);
     expect(flow(32)).toBeCloseTo(1, 6);
     expect(parallel.shutoffHead).toBe(64);
+    // Two alike and one unlike: the set ends at 32 m, where the half joins or the whole ends.
+    expect(curvesInParallel([straight, straight, half]).runoutFlow).toBeCloseTo(2 / 16, 12);
+    // Ends at 32 m, with 18 m of the other's 30 m fallen.
+    const joined = curvesInParallel([straight, curveOf([0, 50], [1 / 16, 20])]);
+    expect(joined.runoutHead).toBe(32);
+    expect(joined.runoutFlow * 16).toBeCloseTo(1 + 18 / 30, 12);
+    expect(flowAt(curvesInParallel([half, half, straight]), 32)).toBeCloseTo(1 / 16, 6);
+  });
+
+  test("in parallel are good to a thousandth of the set's greatest flow, close about a shutoff head too", () => {
+    // H = H₀ (1 − 0.7 sᵉ): level at no flow, straight, or steep there.
+    const pump = (shutoff: number, end: number, e: number) =>
+      curveOf(...[0, 0.25, 0.5, 0.75, 1].map((s) => [end * s, shutoff * (1 - 0.7 * s ** e)] as const));
+    let worst = 0;
+    for (const share of [0.5, 0.7, 0.95, 0.999])
+      for (const e of [0.8, 2, 2.5])
+        for (const end of [0.004, 0.01]) {
+          const pumps = [pump(100, 0.01, e), pump(100 * share, end, e)];
+          const set = curvesInParallel(pumps);
+          const near = [1e-2, 3e-3, 1e-3, 1e-4, 3e-5, 1e-5].flatMap((by) => [1 - by, 1, 1 + by]);
+          const heads = [...near.map((by) => 100 * share * by), 90, 75, 60, 45, 31];
+          for (const head of heads.filter((head) => head > set.runoutHead && head < 100)) {
+            const sum = pumps.reduce((so, one) => so + flowAt(one, head), 0);
+            worst = Math.max(worst, Math.abs(flowAt(set, head) - sum) / set.runoutFlow);
+          }
+        }
+    expect(worst).toBeLessThan(1e-3);
+  });
+
+  test("in series keep two points of unlike sheets that differ by more than rounding", () => {
+    const other = curveOf([0, 64], [1 / 32 + 1e-12, 48], [1 / 16, 32]);
+    const one = curveOf([0, 64], [1 / 32, 48], [1 / 16, 32]);
+    expect(curvesInSeries([one, other]).head.x).toEqual([0, 1 / 32, 1 / 32 + 1e-12, 1 / 16]);
   });
 
   test("a shutoff is given where it is given of all", () => {
     expect(curvesInSeries([straight, half]).shutoffBasis).toBe("given");
     expect(curvesInSeries([straight, extrapolated]).shutoffBasis).toBe("extrapolated");
     expect(curvesInParallel([straight, straight]).shutoffBasis).toBe("given");
+    expect(curvesInParallel([straight, half]).shutoffBasis).toBe("given");
     expect(curvesInParallel([straight, extrapolated]).shutoffBasis).toBe("extrapolated");
   });
 

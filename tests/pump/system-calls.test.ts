@@ -43,7 +43,7 @@ function each<const T extends readonly (readonly number[])[]>(
   return all.map((values) => make(...(values as { [K in keyof T]: number })));
 }
 
-const LIFTS = [-0.2, 0, 0.2, 0.5, 0.8, 0.95, 0.99];
+const LIFTS = [-0.2, 0.2, 0.8, 0.99];
 const LOW_LIFTS = [0, 0.2, 0.5];
 const AT = [0.1, 0.3, 0.5, 0.7];
 
@@ -62,31 +62,25 @@ interface Kind {
 const kinds: Readonly<Record<string, Kind>> = {
   "one power of the flow": {
     systems: () =>
-      each(
-        [LIFTS, [0.03, 0.3, 1, 3, 30], [1, 1.7, 1.75, 1.83, 1.9, 2, 3, 5]],
-        (lift, k, n) => (q) => lift + k * q ** n,
-      ),
-    mean: 3.8,
+      each([LIFTS, [0.03, 0.3, 3, 30], [1, 1.75, 1.83, 1.9, 2, 4]], (lift, k, n) => (q) => lift + k * q ** n),
+    mean: 3.72,
     most: 4,
-    read: 25.6,
+    read: 25,
     error: 1e-13,
   },
   "friction and drawdown": {
     systems: () =>
-      each(
-        [LIFTS, [0.03, 0.3, 1, 3], [1.75, 1.9, 2], [0.05, 0.3]],
-        (lift, k, n, b) => (q) => lift + b * q + k * q ** n,
-      ),
-    mean: 4.83,
+      each([LIFTS, [0.03, 0.3, 3], [1.75, 2], [0.05, 0.3]], (lift, k, n, b) => (q) => lift + b * q + k * q ** n),
+    mean: 4.73,
     most: 6,
-    read: 31.4,
+    read: 30.2,
     error: 1e-12,
   },
   level: {
-    systems: () => each([Array.from({ length: 200 }, (_, i) => -0.2 + (i / 200) * 1.2)], (lift) => () => lift),
+    systems: () => each([Array.from({ length: 60 }, (_, i) => -0.2 + i / 50)], (lift) => () => lift),
     mean: 3,
     most: 3,
-    read: 17.2,
+    read: 17.3,
     error: 1e-12,
   },
   "friction beyond a threshold alone": {
@@ -239,9 +233,8 @@ describe("a falling curve meets a system", () => {
   test("however little head is left at its end, it runs out", () => {
     const curve = straight();
     for (let left = 1; left > 1e-11; left /= 2) {
-      // Its friction leaves so many metres of the 32 m there; drawdown bends it away from any one power.
-      const systemHead = (flow: VolumeFlow) =>
-        (4 + (28 - left) * (0.3 * (16 * flow) + 0.7 * (16 * flow) ** 1.8)) as Length;
+      // Its friction leaves so many metres of the 32 m there, and grows from the square towards the flow itself.
+      const systemHead = (flow: VolumeFlow) => (4 + ((28 - left) * 2 * (16 * flow) ** 2) / (1 + 16 * flow)) as Length;
       const spare = 32 - systemHead(curve.runoutFlow);
       expect(operatingPoint({ curve, systemHead })).toEqual({ state: "runs out", moreThan: curve.runoutFlow, spare });
     }
