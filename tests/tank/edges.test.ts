@@ -73,6 +73,7 @@ describe("refused", () => {
     // Enough at the cut-out, not on the way there.
     const rising = (p: number) => (p < psi(55) ? gpm(1) : gpm(20));
     expect(refused(() => tankFillTime({ ...tank, pumpFlowAt: rising, demand: gpm(5) }))).toBe("pumpFlowAt");
+    expect(refused(() => tankFillTime({ ...tank, pumpFlowAt: rising, demand: gpm(1) }))).toBe("pumpFlowAt");
   });
 
   test("a differential under a pascal for a conventional tank's size", () => {
@@ -149,6 +150,16 @@ describe("limits", () => {
     expect([51.99, 52.01].map((charge) => state(charge, psi(50)))).toEqual(["sound", "readings disagree"]);
   });
 
+  test("as much air as an open tank holds is no charge", () => {
+    // Powers of 2, exact: from 4 to 2 atmospheres the air of 1 would grow by 1/2 − 1/4 of the tank.
+    const atmosphere = 2 ** 16;
+    const readings = { before: 3 * atmosphere, after: atmosphere, drawn: 0.25, atmosphere };
+    expect(airLoss({ ...tank, volume: 1, ...readings } as never)).toMatchObject({
+      state: "waterlogged",
+      equivalentPrecharge: 0,
+    });
+  });
+
   test("a conventional tank keeps its seal while it covers the outlet and the air does not escape", () => {
     const plain = { ...tank, precharge: psi(0) };
     const { remaining } = airOverWaterDrawdown({ ...plain, seal: 0 as Volume });
@@ -179,12 +190,17 @@ describe("limits", () => {
     const short = fill(gpm(12));
     expect(short.state === "never stops" && Math.abs(short.short / gpm(2) - 1) < 1e-12).toBe(true);
     expect(fill(gpm(9.99)).state).toBe("fills");
+    // A surplus of 1e-15 m³/s is none.
+    const surplus = (flow: number) =>
+      tankFillTime({ ...tank, pumpFlowAt: () => flow as VolumeFlow, demand: gpm(0) }).state;
+    expect([surplus(1e-15), surplus(1.1e-15)]).toEqual(["never stops", "fills"]);
   });
 
   test("a tank that holds no water between the switch's pressures has no cycle", () => {
     expect(worstDemandOnCurve({ ...tank, precharge: psi(60), pumpFlowAt: level }).state).toBe("no cycle");
     expect(worstDemandOnCurve({ ...tank, precharge: psi(59), pumpFlowAt: level }).state).toBe("cycles");
-    expect(worstDemandOnCurve({ ...tank, pumpFlowAt: () => 1e-10 as VolumeFlow }).state).toBe("no cycle");
+    const cycle = (flow: number) => worstDemandOnCurve({ ...tank, pumpFlowAt: () => flow as VolumeFlow }).state;
+    expect([cycle(1e-10), cycle(1e-9), cycle(1.1e-9)]).toEqual(["no cycle", "no cycle", "cycles"]);
   });
 
   test("85 gal at 38 psi give the 22.9 gal of Boyle's law between 40 and 60 psi", () => {
