@@ -65,7 +65,8 @@ export type OperatingPoint = Running | CannotLift | RunsOut;
  * @remarks
  * Solves H(Q) = S(Q) with H the pump's head and S `systemHead`. A falling curve and a system that never falls meet at
  * most once, so the point is the only one. A pump starts from rest: where S(0) reaches the shutoff head nothing flows,
- * even if a rising curve would reach further once moving; of several meetings on a rising curve the first is taken.
+ * even if a rising curve would reach further once moving; of several meetings on a rising curve the first is taken,
+ * though two between the same two points of the curve are not seen.
  *
  * Solved to the rounding of the heads, about 1e-12 of the flow on pipes. The system is called four or five times where
  * its friction is smooth in the flow, at no flow included, and Brent's method bounds the calls where it is not.
