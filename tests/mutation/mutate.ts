@@ -2,9 +2,11 @@
  * Runs the mutants of the named modules and records what lived.
  * `npm run mutate -- pipe pump`; `npm run mutate -- pipe/colebrook.ts` runs one file and leaves the rest as it was;
  * `npm run mutate -- --record pipe` records the last report again without a run.
+ * `npm run mutate -- --again pipe` runs again those that the clock stopped: on a busy machine some are only slow.
  */
 import { spawnSync } from "node:child_process";
-import { readFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
+import { parseArgs } from "node:util";
 import { changeOf, judgements, modules, score, writeResult } from "./results.ts";
 
 interface Report {
@@ -13,6 +15,7 @@ interface Report {
 
 interface Mutant {
   readonly status: string;
+  readonly statusReason?: string;
   readonly replacement: string;
   readonly location: { readonly start: Position; readonly end: Position };
 }
@@ -35,16 +38,33 @@ const LONGEST = 90;
 const json = <T>(path: string): T => JSON.parse(readFileSync(path, "utf8")) as T;
 const versionOf = (manifest: string): string => json<{ version: string }>(manifest).version;
 
-const names = process.argv.slice(2).filter((argument) => argument !== "--record");
+const { values: asked, positionals: names } = parseArgs({
+  allowPositionals: true,
+  options: { record: { type: "boolean" }, again: { type: "boolean" } },
+});
 const known = modules();
 if (names.length === 0 || names.some((name) => !known.includes(name.split("/")[0] ?? ""))) {
-  console.error(`usage: npm run mutate -- [--record] <module>[/<file>] …   with a module of ${known.join(", ")}`);
+  const usage = "npm run mutate -- [--record] [--again] <module>[/<file>] …";
+  console.error(`usage: ${usage}   with a module of ${known.join(", ")}`);
   process.exit(2);
 }
 for (const name of names) {
   const [module = "", file] = name.split("/", 2);
-  if (!process.argv.includes("--record")) run(module, file);
+  if (asked.again === true) forgetStopped(module);
+  if (asked.record !== true) run(module, file);
   record(module);
+}
+
+/** Takes the mutants that the clock stopped, not the count of what they did, out of what the next run starts from. */
+function forgetStopped(module: string): void {
+  const path = `coverage/mutation/${module}.incremental.json`;
+  const before = json<Report>(path);
+  const byClock = ({ status, statusReason }: Mutant): boolean => status === "Timeout" && statusReason === undefined;
+  const files = Object.entries(before.files).map(([file, part]) => [
+    file,
+    { ...part, mutants: part.mutants.filter((mutant) => !byClock(mutant)) },
+  ]);
+  writeFileSync(path, JSON.stringify({ ...before, files: Object.fromEntries(files) }));
 }
 
 function run(module: string, file: string | undefined): void {
