@@ -150,7 +150,7 @@ export function prepareNetwork(network: Network): PreparedNetwork {
         for (let l = from; l < to; l++) {
           if (!laws[l]!.oneWay) continue;
           if (holding[l] && head[linkEnds[2 * l]!]! + driving(l) > head[linkEnds[2 * l + 1]!]! + same) holding[l] = 0;
-          else if (!condition.shut[l] && flow[l]! < 0 && isBacked(l, flow[l]!, same)) holding[l] = 1;
+          else if (flow[l]! < 0 && isBacked(l, flow[l]!, same)) holding[l] = 1;
           else continue;
           changed = true;
         }

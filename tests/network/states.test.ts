@@ -99,6 +99,13 @@ describe("runs", () => {
     expect(runs(result)).toEqual(["ab 2 4 forward", "bc 0 0 at rest", "db 0 0 at rest"]);
   });
 
+  test("across a bridge in balance are at rest, but for rounding", () => {
+    const one = (from: string, to: string, times: number) => ({ ...run(from, to), resistance: times * 1e6 }) as Run;
+    const bridge = [one("a", "l", 1), one("l", "e", 2), one("a", "r", 3), one("r", "e", 6), one("l", "r", 1)];
+    const { runs: all } = solve(bridge, [draws("e", 2)], [tank("a", 50)]);
+    expect(all.map(({ state }) => state)).toEqual(["forward", "forward", "forward", "forward", "at rest"]);
+  });
+
   test("a shut one carries nothing and cuts off what hangs on it alone", () => {
     const result = solve(
       [run("a", "b"), run("b", "c", SHUT), run("c", "d")],
@@ -256,6 +263,21 @@ describe("reducing valves", () => {
     expect(set(40)).toEqual(["ab 3 10 reducing"]);
   });
 
+  test("open, cost no more systems than a plain run: a tree's two", () => {
+    expect(solve([run("a", "b", reducing(42))], [draws("b", 3)], [tank("a", 50)]).iterations).toBe(2);
+  });
+
+  test("pass what is drawn beyond whichever way the runs are drawn, and wherever they stand in the list", () => {
+    const line = [run("a", "b", reducing(40)), run("c", "b"), run("c", "d", reducing(20)), run("e", "d")];
+    const taps = [draws("b", 1), draws("c", 0.5), draws("d", 0.25), draws("e", 0.25)];
+    const expected = ["ab 2 10 reducing", "cb -1 -1 reversed", "cd 0.5 19 reducing", "ed -0.25 -0.0625 reversed"];
+    expect(runs(solve(line, taps, [tank("a", 50)]))).toEqual(expected);
+    const back = solve([...line].reverse(), taps, [tank("a", 50)]);
+    expect(runs(back)).toEqual([...expected].reverse());
+    expect(sources(back)).toEqual(["a 2 supplying"]);
+    expect(back.residuals.mass).toBeLessThan(1e-17);
+  });
+
   test("throttle at rest, shut against the tank's head", () => {
     const result = solve([run("a", "b", reducing(20))], [], [tank("a", 50)]);
     expect(runs(result)).toEqual(["ab 0 30 reducing"]);
@@ -338,6 +360,8 @@ describe("outlets", () => {
     const layout = yard([run("a", "b")], [draws("b", 1), hose("b", LITRE)], [tank("a", 50)]);
     const result = solved(solveNetwork({ ...layout, open: ["b"] }));
     expect(outlets(result)).toEqual(["b 1 running", "b hose 0 not open"]);
+    expect(sources(result)).toEqual(["a 1 supplying"]);
+    expect(heads(result)).toEqual(["a 50 under pressure", "b 49 under pressure"]);
     expect(result.everyOutletServed).toBe(true);
     expect(outlets(solved(solveNetwork({ ...layout, open: [] })))).toEqual(["b 0 not open", "b hose 0 not open"]);
     // q = √h and 50 − h = q²: half the head and 5 l/s.

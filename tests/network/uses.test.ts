@@ -178,14 +178,14 @@ describe("the worst combination", () => {
     const easy = Array.from({ length: 14 }, (_, i) => `e${i}`);
     const network = yard(
       [...hard.map((id) => run(id, 1.5)), run("c", 1), ...easy.map((id) => run(id, 0.5))],
-      [...hard.map((id) => tap(id)), ...cluster.map((id) => tap(id, "c")), ...easy.map((id) => tap(id))],
+      [...easy.map((id) => tap(id)), ...hard.map((id) => tap(id)), ...cluster.map((id) => tap(id, "c"))],
     );
     const worst = worstCombination({ network, openAtOnce: 5 });
     expect(worst).toMatchObject({ open: cluster, outlet: "c0", proven: false });
     expect(worst.margin).toBeCloseTo((100 - 25) * METRE, 3);
-    // Each alone, then h0 h1 h2 c0 c1; c2 for h0; 17 others for c2 in vain and the second for h1; twice 17 in vain and
-    // the third for h2; and at last 5 times 17 in vain.
-    expect(worst.tried).toBe(22 + 1 + 1 + (17 + 2) + (2 * 17 + 3) + 5 * 17);
+    // Each alone, then h0 h1 h2 c0 c1. In their order the easy ones come first: c2 for h0 after 14 of them; 17 for c2 in
+    // vain and c3 for h1 after 14 and h0; twice 17 in vain and c4 for h2 after 14, h0 and h1; and at last 5 times 17.
+    expect(worst.tried).toBe(22 + 1 + 15 + (17 + 16) + (2 * 17 + 17) + 5 * 17);
   });
 });
 
