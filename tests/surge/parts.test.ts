@@ -272,7 +272,15 @@ describe("the steady start", () => {
     });
   });
 
+  test("between tanks of one head is at rest even where nothing holds the flow", () => {
+    const smooth = [pipe(100, 0.05, 1000, 0)];
+    const found = steadyStart({ pipes: smooth, start: held(20), end: held(20) } as never, lineGrid(smooth, 0, 2));
+    expect([found.flow, ...found.heads]).toEqual([0, 20, 20, 20]);
+  });
+
   test("is refused where the ends do not go together, by name", () => {
+    expect(() => start(flows([0, 0.001]), flows([0, 0.001]))).toThrow(/an end that sets a head/);
+    expect(() => start(flows([0, 0.001]), flows([0, -0.001]))).toThrow(/the flow that the start of the line lays down/);
     const bore = area(0.05);
     expect(refused(() => start(flows([0, 0.001]), flows([0, 0.001])))).toBe("end");
     expect(refused(() => start(flows([0, 0.001]), flows([0, 0.0011])))).toBe("end");

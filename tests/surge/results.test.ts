@@ -229,6 +229,7 @@ describe("a result", () => {
     expect(still).not.toHaveProperty("columnSeparation");
     expect(still).not.toHaveProperty("checkValve");
     expect(still.airTanks).toEqual([]);
+    expect(still.histories).toEqual([]);
     expect(still.steps).toBe(Math.ceil(1 / still.timeStep));
     expect(still.envelope.length).toBe(51);
   });
