@@ -89,6 +89,11 @@ export function steadyPlant(system: CompiledSystem, begin: PlantStart): Plant {
     if (now.water > 0) {
       now.index = now.pressure === cutIn ? startIndex : indexAt(now.pressure);
       now.flow = now.pressure === cutIn ? (path[now.index] as ReadyPiece).qHigh : flowAt(locus, now.pressure);
+      // Begun at the pressure that is held, the pump gives what is used as far as it can.
+      for (let piece = path[now.index] as ReadyPiece; piece.step; piece = path[++now.index] as ReadyPiece) {
+        now.flow = Math.min(Math.max(demand, piece.qLow), piece.qHigh);
+        if (demand >= piece.qLow) break;
+      }
     } else {
       fillOrStayEmpty(demand);
     }

@@ -92,6 +92,22 @@ const JOBS: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     "system.lowLevel": cutOff,
     demand: uses([60, 2.5]),
   },
+  "a cut-off reached as the flow grows": {
+    "system.lowLevel": { stopLevel: 39.6, restartLevel: 31, restartDelay: 300 },
+    demand: uses([30, 1.4], [30, 0.2]),
+    start: { pressure: 400e3, pumpRunning: true, drawdown: 9 },
+  },
+  "begun at a use that a drive holds, its cut-off under what the pump could give": {
+    "system.control": onSpeed,
+    "system.lowLevel": { stopLevel: 36, restartLevel: 31, restartDelay: 300 },
+    demand: uses([70, 0.5]),
+    start: { pressure: 345e3, pumpRunning: true, drawdown: 4.2 },
+  },
+  "run dry as the flow grows": {
+    "system.well.intake": 39.6,
+    demand: uses([30, 1.4]),
+    start: { pressure: 400e3, pumpRunning: true, drawdown: 9 },
+  },
   "run dry": { "system.well": { ...weak, intake: 37 }, demand: uses([60, 0.6]) },
   "run dry with its tanks empty": { "system.well": { ...weak, intake: 37 }, demand: uses([60, 2.5]) },
 };
