@@ -213,6 +213,46 @@ test("held off till the bore has risen to the restart, if that is later than the
   expect(next(31, 2500)).toBeCloseTo(2500, 9);
   // The static level is never quite reached again.
   expect(next(30, 60)).toBe(Infinity);
+  // A level that follows is back at once where the restart lies under it, and never where it lies at it.
+  const following = (restartLevel: number) =>
+    run({
+      "system.well": { staticLevel: 30, law },
+      "system.lowLevel": { stopLevel: 36, restartLevel, restartDelay: 60 },
+      demand: uses([90, 1]),
+      duration: 1200,
+    }).starts;
+  expect([following(30) === 1, following(30.001) > 1]).toEqual([true, true]);
+});
+
+test("the pressure over a range of flows that a regulator holds is met at the flow used", () => {
+  const at = (flow: number) =>
+    run({
+      "system.control": HELD,
+      demand: uses([60, flow]),
+      duration: 1,
+      sampleEvery: 0.5,
+      start: { pressure: 345e3, pumpRunning: true },
+    }).samples.map((sample) => Number(sample.flow.toPrecision(9)));
+  expect(at(0.5)).toEqual([5e-4, 5e-4]);
+  expect(at(0.06)).toEqual([6e-5, 6e-5]);
+  // Less than its least flow is not given, nor more than the pump has at that pressure.
+  expect(at(0.01)).toEqual([6e-5, 6e-5]);
+  expect(at(2)[0]).toBeLessThan(1.2e-3);
+});
+
+test("nothing is stored between start and stop: a charge at the stop, or a start over it", () => {
+  const state = (changes: Readonly<Record<string, unknown>>) => run({ duration: 60, ...changes }).state;
+  expect(state({ "system.tanks[0].precharge": 409e3 })).toBe("completed");
+  expect(state({ "system.tanks[0].precharge": 410e3 })).toBe("no storage");
+  expect(state({ "system.tanks[0].precharge": 420e3 })).toBe("no storage");
+  // 20 m up the hill a charge of 215 kPa opens at 411 kPa.
+  expect(state({ "system.tanks[0]": { volume: 0.3, precharge: 215e3, elevation: 20 } })).toBe("no storage");
+  expect(run({ "system.tanks[0].precharge": 410e3 })).toMatchObject({
+    time: 0,
+    starts: 0,
+    startRate: 0,
+    eventCount: 0,
+  });
 });
 
 test("a bore that fills within a second follows the flow: B A and 2 C Q A of it", () => {

@@ -92,7 +92,9 @@ const JOBS: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     "system.lowLevel": cutOff,
     demand: uses([60, 2.5]),
   },
+  "quick air": { "system.polytropicExponent": 1.3 },
   "a cut-off reached as the flow grows": {
+    "system.well.intake": 43,
     "system.lowLevel": { stopLevel: 39.6, restartLevel: 31, restartDelay: 300 },
     demand: uses([30, 1.4], [30, 0.2]),
     start: { pressure: 400e3, pumpRunning: true, drawdown: 9 },
