@@ -687,6 +687,56 @@ describe("words and figures", () => {
     });
   });
 
+  test.each(["light", "dark"] as const)(
+    "on %s paper every text, axis and bare mark has the ink, letters of 13 px or more, and nothing is framed",
+    (paper) => {
+      const look = readOptions({ paper });
+      const { config } = singleChart(look, { title: "t", subtitle: "s", description: "d" }, []);
+      const inked = [
+        ["title", "color"],
+        ["title", "subtitleColor"],
+        ["axis", "domainColor"],
+        ["axis", "tickColor"],
+        ["axis", "labelColor"],
+        ["axis", "titleColor"],
+        ["legend", "labelColor"],
+        ["text", "color"],
+        ["line", "color"],
+        ["rule", "color"],
+        ["point", "color"],
+      ];
+      for (const path of inked) expect([path, within(config, ...path)]).toEqual([path, look.ink]);
+      const letters = [
+        ["title", "fontSize"],
+        ["title", "subtitleFontSize"],
+        ["axis", "labelFontSize"],
+        ["axis", "titleFontSize"],
+        ["legend", "labelFontSize"],
+        ["text", "fontSize"],
+      ];
+      for (const path of letters) expect([path, (within(config, ...path) as number) >= 13]).toEqual([path, true]);
+      // Lines of a text lie further apart than its letters are high.
+      const apart = (line: string, size: string): number =>
+        (within(config, "title", line) as number) - (within(config, "title", size) as number);
+      expect([apart("lineHeight", "fontSize") > 2, apart("subtitleLineHeight", "subtitleFontSize") > 2]).toEqual([
+        true,
+        true,
+      ]);
+      expect(within(config, "view", "stroke")).toBeNull();
+      expect(within(config, "axis", "gridColor")).toBe(look.faint);
+      // Horizontal lines alone behind the curves; numbers that would touch are left out, none moved.
+      expect(within(config, "axisX", "grid")).toBe(false);
+      expect(within(config, "axisY", "domain")).toBe(false);
+      expect([within(config, "axis", "labelOverlap"), within(config, "axis", "labelFlush")]).toEqual([true, false]);
+      // The vertical axis is read without turning the head, above it, from the left of its numbers.
+      expect(within(config, "axisY", "titleAngle")).toBe(0);
+      expect(within(config, "axisY", "titleX")).toBe(-(within(config, "axisY", "minExtent") as number));
+      expect(within(config, "axisY", "titleY") as number).toBeLessThan(0);
+      expect([within(config, "legend", "orient"), within(config, "legend", "title")]).toEqual(["bottom", null]);
+      expect(within(config, "point", "filled")).toBe(true);
+    },
+  );
+
   test("a layer of points there are none of is none", () => {
     expect(pointLayer([], { x: {}, y: {} })).toEqual([]);
     const [layer] = pointLayer([{ a: 1 }], { x: { field: "a" }, y: { field: "b" } }, { size: 9 });
