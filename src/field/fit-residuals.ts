@@ -115,6 +115,6 @@ function step(
   return values.map((value, j) => {
     const { low, high } = ends[j] as Ends;
     const moved = value + (moves[j] as number) * (high - low);
-    return moved >= low && moved <= high ? moved : moved > high ? high : moved < low ? low : value;
+    return Number.isNaN(moved) ? value : Math.min(Math.max(moved, low), high);
   });
 }

@@ -145,7 +145,6 @@ export function pressureHold(input: PressureHoldInput): PressureHold {
   const { start, end } = temperatures(input);
   const stretch = 1 / bulkModulus + (wall === undefined ? 0 : wallStretch(wall));
   const expansion = wall?.expansion ?? 0;
-  if (tank !== undefined) storedWater({ ...tank, pressure: startPressure });
 
   const balance: Balance = { pipeVolume: V, startPressure, endPressure, start, end, tank };
   const { pipe, tank: fromTank, warming } = parts(balance, stretch, expansion);

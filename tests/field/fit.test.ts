@@ -106,6 +106,28 @@ test("looks reach both ends, crowded at the low one unless a figure may have eit
   });
 });
 
+test("no figure is ever tried beyond its ends, nor a step of a slope; overflow is no figure", () => {
+  const ends = [
+    { low: 2, high: 5 },
+    { low: -1, high: 8 },
+  ];
+  for (const [a, b] of [
+    [-3, 20],
+    [9, -7],
+    [4.9, 7.9],
+    [2.1, -0.9],
+  ] as const) {
+    const f = ([x = 0, y = 0]: readonly number[]) => {
+      expect([x >= 2 && x <= 5, y >= -1 && y <= 8]).toEqual([true, true]);
+      return [x - a, 2 * (y - b), (x - a) * (y - b)];
+    };
+    const { values } = fitResiduals(f, ends);
+    expect(values[0]).toBeCloseTo(Math.min(Math.max(a, 2), 5), 4);
+    fitResiduals(([x = 0]) => f([x, 0]), [{ low: 2, high: 5 }]);
+  }
+  expect(fitResiduals(([x = 0]) => [1e200 * (x + 1)], [{ low: 0, high: 4 }]).values[0]).toBe(0);
+});
+
 test("the lower of two valleys is found though the other is met first", () => {
   // Two dips: of depth 1 near 2 and of depth 2 near 80, between looks.
   const dips = ([x = 0]: readonly number[]) => [

@@ -402,6 +402,8 @@ describe("diagnose", () => {
     from("plant.current", 0.01, 1e4),
     ["plant.threePhase", [true, false, undefined], [1]],
     from("plant.tankAge", 3600, 100 * YEAR),
+    ["plant.tankAge", [undefined], []],
+    ["plant.regulatedPressure", [undefined], []],
     from("plant.regulatedPressure", 0, 1e7),
     from("plant.yard.loss.flow", 1e-9, 100),
     from("plant.yard.loss.headLoss", 1e-6, 1e4),

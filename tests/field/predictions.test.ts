@@ -193,7 +193,16 @@ test("a pump that does not reach gives nothing, makes no pressure and never fill
   // With a leak of its own the rest of it: 2e-5 at a metre, under 1.5 m.
   const leaking = predict(shallow as never, { ...SOUND, leak: 2e-5 }, { kind: "flow", at: 0 as never });
   expect(leaking).toBeCloseTo(END - 2e-5 * Math.sqrt(1.5), 12);
-  // A leak that takes all there is.
+  // The end of the curve goes with the speed and with the share of flow.
+  const { n } = physics({ ...SOUND, voltageShare: 0.85 });
+  const slow = predict(
+    shallow as never,
+    { ...SOUND, voltageShare: 0.85, flowShare: 0.7 },
+    { kind: "flow", at: 0 as never },
+  );
+  expect(slow).toBeCloseTo(END * 0.7 * n, 12);
+  // A leak that takes more than there is, of an easy main or of a hard one.
+  expect(predict(shallow as never, { ...SOUND, leak: 2e-3 }, { kind: "flow", at: 0 as never })).toBe(0);
   expect(predict(plant, { ...SOUND, leak: 1 }, { kind: "flow" })).toBe(0);
   // A pump that lifts from above its gauge makes no more than its shutoff head.
   const high = { ...shallow, rise: -50 };
@@ -208,6 +217,13 @@ test("a tank whose air is spent loses all its pressure; a switch that stops unde
   // Hours and days: the watch stops at a day.
   const slow = { ...plant, tank: { ...plant.tank, volume: 1e4 } };
   expect(predict(slow as never, SOUND, { kind: "fill time" })).toBe(86_400);
+});
+
+test("a tank charged over the cut-out holds no water: any loss takes its pressure, and no loss none of it", () => {
+  const over = { ...SOUND, airShare: 1.6 };
+  expect(predict(plant, over, { kind: "pressure fall" })).toBe(0);
+  expect(predict(plant, { ...over, backFlow: 1e-15 }, { kind: "pressure fall" })).toBe(3.9e5);
+  expect(predict(plant, over, { kind: "fill time" })).toBe(0);
 });
 
 test("what a plant has not reads nothing, and a tank's age is a year where none is said", () => {
@@ -304,6 +320,11 @@ describe("the reading to take next", () => {
     const { yard: _, regulatedPressure: __, threePhase: ___, ...bare } = plant;
     const all = { ...SOUND, regulatedRise: 1e5, yardFactor: 50 };
     expect(nextReading(bare, [], SOUND, all)).toBeNull();
+    // All else taken, two leads swapped would tell, were there three phases.
+    const others = (Object.keys(doubts) as ReadingKind[]).filter((kind) => !kind.startsWith("swapped"));
+    const every = [...taken(...others), { ...taken("flow")[0], at: plant.cutOut }] as never;
+    expect(nextReading(plant, every, { ...SOUND, headShare: 3 }, SOUND)?.kind).toBe("swapped shutoff pressure");
+    expect(nextReading(bare, every, { ...SOUND, headShare: 3 }, SOUND)).toBeNull();
     expect(nextReading(plant, [], SOUND, { ...SOUND, yardFactor: 50 })?.kind).toBe("far flow");
   });
 });

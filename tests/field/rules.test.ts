@@ -1,6 +1,7 @@
 /** Verdicts on both sides of each limit, and figures of the field tests worked by hand. */
 import {
   airLineLevel,
+  authorityCaution,
   bucketFlow,
   bucketRuns,
   currentTest,
@@ -14,6 +15,7 @@ import {
   liftingLoad,
   measuredCurve,
   pressureHold,
+  propagateUncertainty,
   settingHardware,
   tankTest,
   trajectoryFlow,
@@ -22,6 +24,8 @@ import {
   windingTest,
 } from "risingmain/field";
 import { describe, expect, test } from "vitest";
+import { RULES } from "../../src/field/standards/published-rules.ts";
+import { refused } from "../refused.ts";
 
 const GRAVITY = 9.80665;
 const PSI = 6894.757;
@@ -154,6 +158,126 @@ describe("doubts where none are given, common practice in the SI of each docstri
   });
 });
 
+describe("slopes of the results by hand, their signs with them", () => {
+  const column = 1000 * GRAVITY;
+  const tank = { volume: 0.3, precharge: 5e4, atmosphere: 1e5 };
+  test.each<readonly [name: string, run: () => { readonly parts: never }, want: readonly number[]]>([
+    [
+      "air line: a longer line, a deeper level; more pressure, a shallower one",
+      () => airLineLevel(of({ lineLength: 50, pressure: 1e5, density: 1000, lengthUncertainty: 0.1 })) as never,
+      [1, -1 / column],
+    ],
+    [
+      "gauge",
+      () => gaugeHead(of({ pressure: 1e5, gaugeElevation: 3, density: 1000, elevationUncertainty: 0.1 })) as never,
+      [1 / column, 1],
+    ],
+    // q = V/t: 1/20 and −0.02/400.
+    ["bucket", () => bucketFlow(of({ volume: 0.02, times: [20] })) as never, [1 / 20, -0.02 / 400]],
+    // c t/2 and c t/(4 T).
+    [
+      "echo",
+      () => echoDepth(of({ echoTime: 0.2, airTemperature: 273.15 })) as never,
+      [331.3 / 2, (331.3 * 0.2) / (4 * 273.15)],
+    ],
+    ["current", () => currentTest(of({ reading: 9, expected: 10, expectedUncertainty: 0.1 })) as never, [0.1, -0.09]],
+    // w = V (1 − p₀/p): from 2 to 3 bar of air over 1.5 when empty, 0.075 m³ in 50 s.
+    [
+      "tank",
+      () => tankTest(of({ ...tank, lowPressure: 1e5, highPressure: 2e5, time: 50 })) as never,
+      [
+        (1.5 / 2 - 1.5 / 3) / 50,
+        (0.3 * (1 / 2 - 1 / 3)) / 1e5 / 50,
+        (-0.3 * 1.5) / 4 / 1e5 / 50,
+        (0.3 * 1.5) / 9 / 1e5 / 50,
+        -0.075 / 2500,
+      ],
+    ],
+    [
+      "curve",
+      () =>
+        measuredCurve(
+          of({
+            readings: [{ flow: 1e-3, pressure: 3e5, pumpingLevel: 30 }],
+            gaugeElevation: 7,
+            density: 1000,
+            friction: (q: number) => 2e6 * q * q,
+          }),
+        ).points[0] as never,
+      [4e3, 1 / column, 1],
+    ],
+    // 1 − r/s with r = 1 and s = 5 m: the static level is in both.
+    [
+      "recovery",
+      () =>
+        drawdownLog(
+          of({
+            staticLevel: 20,
+            flow: 1e-3,
+            stopped: 60,
+            readings: [
+              { time: 60, level: 25 },
+              { time: 90, level: 21 },
+            ],
+          }),
+        ).recoveryDoubt as never,
+      [1 / 5 - 1 / 25, 1 / 25, -1 / 5],
+    ],
+    [
+      "specific capacity",
+      () =>
+        drawdownLog(of({ staticLevel: 20, flow: 1e-3, readings: [{ time: 60, level: 25 }] }))
+          .specificCapacityDoubt as never,
+      [1 / 5, 1e-3 / 25, -1e-3 / 25],
+    ],
+    // Boyle's law again, and the pipe's 1e-3 m³ a GPa; nothing warmed.
+    [
+      "leak",
+      () =>
+        pressureHold(
+          of({
+            pipeVolume: 1,
+            startPressure: 2e5,
+            endPressure: 1e5,
+            time: 100,
+            bulkModulus: 1e9,
+            tank,
+            startTemperature: 277.13,
+            endTemperature: 277.13,
+          }),
+        ) as never,
+      [
+        1e5 / 1e9 / 100,
+        (1e-9 + (0.3 * 1.5) / 9 / 1e5) / 100,
+        -(1e-9 + (0.3 * 1.5) / 4 / 1e5) / 100,
+        -(1e-4 + 0.075) / 1e4,
+        // Water is densest there; the tank's water, a quarter of it, warms its air by a 277th a kelvin.
+        -(0.3 * 0.75) / 277.13 / 100,
+        (0.3 * 0.75) / 277.13 / 100,
+        (0.3 * (1 / 2 - 1 / 3)) / 1e5 / 100,
+        (1.5 / 2 - 1.5 / 3) / 100,
+      ],
+    ],
+  ])("%s", (_, run, want) => {
+    const { parts } = run() as { readonly parts: readonly { readonly sensitivity: number }[] };
+    expect(parts.map(({ sensitivity }, i) => sensitivity / (want[i] as number))).toEqual(
+      want.map(() => expect.closeTo(1, 2)),
+    );
+  });
+
+  test("the expanded uncertainty is twice the standard one", () => {
+    const sum = propagateUncertainty({
+      inputs: [3, 4].map((standardUncertainty, i) => ({ name: `${i}`, value: 10, standardUncertainty })),
+      model: ([a = 0, b = 0]) => a + b,
+    });
+    expect([sum.value, sum.standardUncertainty, sum.expandedUncertainty]).toEqual([
+      20,
+      expect.closeTo(5, 9),
+      expect.closeTo(10, 9),
+    ]);
+  });
+});
+
 describe("at the ends of what a formula takes, its slopes stay finite", () => {
   test("nothing read, nothing filled, nothing asked", () => {
     expect(airLineLevel(of({ lineLength: 0, pressure: 0, density: 1000, lengthUncertainty: 1 }))).toMatchObject({
@@ -204,6 +328,9 @@ describe("verdicts", () => {
     expect(amps(9.5, { tolerance: 0.04 }).state).toBe("low");
     expect(amps(11.81, { most: undefined })).toMatchObject({ state: "high", sure: true, limitShare: null });
     expect(amps(9)).toMatchObject({ ratio: 0.9, limitShare: 0.75 });
+    // Just two doubts away: 0.5 A of 0.25, and shares far off.
+    const edge = { reading: 11.5, expected: 11.5, tolerance: 0.5, most: 12, readingUncertainty: 0.25 };
+    expect(currentTest(of(edge)).sure).toBe(true);
     expect(amps(8).hints.join()).toMatch(/closed valve/);
     expect(amps(10).hints).toEqual([]);
   });
@@ -301,6 +428,8 @@ describe("verdicts", () => {
       "margin too small",
       "enough",
     ]);
+    const { load } = at(500);
+    expect([at(load).state, at(2 * load).state]).toEqual(["margin too small", "enough"]);
     expect([299, 301].map((kg) => at(kg, { wantedMargin: 3 }).state)).toEqual(["margin too small", "enough"]);
     expect([at(1999).margin, at(2001).margin]).toEqual([expect.closeTo(19.99, 9), 20]);
     // Nothing hanging at all.
@@ -335,11 +464,16 @@ describe("verdicts", () => {
     const gap = (bore: number, rule?: string) => leastAirGap(of({ bore, ...(rule && { rule }) })).gap;
     expect([0.005, 0.0127, 0.02].map((bore) => gap(bore))).toEqual([0.0254, 0.0254, 0.04]);
     expect([0.005, 0.01, 0.02].map((bore) => gap(bore, "twice the bore, 20 mm at least"))).toEqual([0.02, 0.02, 0.04]);
-    const { rules, least, most } = wellheadRules("well to septic tank");
-    const values = rules.map(({ value }) => value);
-    expect(values).toEqual([...values].sort((a, b) => a - b));
-    expect([least, most]).toEqual([values[0], values.at(-1)]);
-    expect(new Set(rules.map(({ subject }) => subject))).toEqual(new Set(["well to septic tank"]));
+    for (const subject of new Set(RULES.map((rule) => rule.subject))) {
+      const { rules, least, most, cautions } = wellheadRules(subject);
+      const values = rules.map(({ value }) => value);
+      expect(values).toEqual([...values].sort((a, b) => a - b));
+      expect([least, most]).toEqual([Math.min(...values), Math.max(...values)]);
+      expect(new Set(rules.map((rule) => rule.subject))).toEqual(new Set([subject]));
+      expect(cautions).toEqual([authorityCaution]);
+    }
+    expect(leastAirGap(of({ bore: 0.02 })).cautions).toEqual([authorityCaution]);
+    expect(refused(() => wellheadRules("well to the moon" as never))).toBe("subject");
   });
 });
 
@@ -355,6 +489,9 @@ describe("figures by hand", () => {
     expect(read.expandedUncertainty).toBe(2 * read.standardUncertainty);
     expect(read.relativeUncertainty).toBe(read.standardUncertainty / read.flow);
     expect(read.timingShare).toBeCloseTo(100 ** 2 / (9 ** 2 + 100 ** 2), 6);
+    // 1, 0.8 and 0.5 L/s: mean 23/30, squares about it 38/300, of two degrees; over the root of three.
+    const three = bucketFlow(of({ volume: 0.02, times: [20, 25, 40], volumeUncertainty: 0, timeUncertainty: 0 }));
+    expect(three.standardUncertainty * 1e3).toBeCloseTo(Math.sqrt(38 / 300 / 2 / 3), 4);
     // Where runs agree, the thumb over the mean time and the root of the runs.
     const calm = bucketFlow(of({ volume: 0.02, times: [20, 20, 20, 20], volumeUncertainty: 0, timeUncertainty: 1 }));
     expect(calm.fromTiming / calm.flow).toBeCloseTo(1 / 20 / 2, 6);
@@ -370,6 +507,8 @@ describe("figures by hand", () => {
     expect(need(0.02)).toEqual({ state: "volume too uncertain", limit: 0.02 });
     expect(need(0.0200001).state).toBe("enough");
     expect(need(0.01, { volumeUncertainty: 0, timeUncertainty: 0 })).toEqual({ state: "enough", runs: 1 });
+    // 0.5 s of 0.2 ms, for a thousandth more than the mark: a million million runs.
+    expect(refused(() => need(0.02001, { flow: 100 }))).toBe("runs needed (timeUncertainty × flow / volume)");
     // (2/20)²/0.01² = 100.
     expect(need(0.01, { volumeUncertainty: 0, timeUncertainty: 2 })).toMatchObject({ runs: expect.closeTo(100, -0.5) });
   });
@@ -408,6 +547,9 @@ describe("figures by hand", () => {
       velocityHead: expect.closeTo(velocity ** 2 / (2 * GRAVITY), 12),
     });
     expect(point?.head).toBeCloseTo(30 + (point?.gauge ?? 0) + 8 + (point?.velocityHead ?? 0), 12);
+    const unsorted = [8e-4, 0, 3e-4, 1e-3].map((flow) => ({ flow, pressure: 1e5, pumpingLevel: 30 }));
+    const { points } = measuredCurve(of({ readings: unsorted, gaugeElevation: 0, density: 1000 }));
+    expect(points.map(({ flow }) => flow)).toEqual([0, 3e-4, 8e-4, 1e-3]);
     // Without a friction or a bore there is none of either.
     const bare = measuredCurve(
       of({ readings: [{ flow: 2e-3, pressure: 0, pumpingLevel: 30 }], gaugeElevation: 0, density: 1000 }),

@@ -1,5 +1,13 @@
 /** How explanations are weighed and what is said of them: the rules of the docstring, on both sides of each limit. */
-import { type CauseName, type Diagnosis, type DiagnosisReading, diagnose } from "risingmain/field";
+import {
+  authorityCaution,
+  type CauseName,
+  type Diagnosis,
+  type DiagnosisReading,
+  diagnose,
+  mainsCautions,
+  pressureCautions,
+} from "risingmain/field";
 import { describe, expect, test } from "vitest";
 import { causesOf } from "../../src/field/diagnosis-causes.ts";
 import { predict } from "../../src/field/diagnosis-model.ts";
@@ -60,6 +68,29 @@ test("weights are e^(−B/2) over their sum, best first, for every explanation o
       });
     });
   }
+});
+
+test("so they are with three readings, a figure that may go either way at half the evidence", () => {
+  const { plant } = makeCase("as planned", 2);
+  const readings: readonly DiagnosisReading[] = [
+    { kind: "static level", value: plant.well.staticLevel + 0.3, standardUncertainty: 0.2 },
+    { kind: "cut-in", value: plant.cutIn + 7e3, standardUncertainty: 5e3 },
+    { kind: "voltage", value: plant.voltage - 3, standardUncertainty: 2 },
+  ];
+  const { explanations, cautions } = diagnose({ plant, readings });
+  const parts = explanations.map((each) => Math.exp(-score(each, 3) / 2));
+  const sum = parts.reduce((total, part) => total + part, 0);
+  explanations.forEach(({ cause, weight, residuals }, i) => {
+    expect([cause, weight]).toEqual([cause, expect.closeTo((parts[i] as number) / sum, 9)]);
+    residuals.forEach(({ kind, read, predicted, inUncertainties }, k) => {
+      const { value, standardUncertainty } = readings[k] as DiagnosisReading;
+      expect([kind, read]).toEqual([readings[k]?.kind, value]);
+      expect(inUncertainties).toBeCloseTo((value - predicted) / standardUncertainty, 9);
+    });
+  });
+  // The plan itself: 1.5² + 1.4² + 1.5².
+  expect(explanations.find(({ cause }) => cause === "as planned")?.misfit).toBeCloseTo(2.25 + 1.96 + 2.25, 6);
+  expect(cautions).toEqual([authorityCaution, ...pressureCautions, ...mainsCautions]);
 });
 
 test("one reading is as planned up to 1 + 2 √2 of misfit", () => {
@@ -174,8 +205,12 @@ describe("explanations and their figures", () => {
     expect(shutoff("worn pump", [0.2, 0.5]) / plant.pump.shutoffHead).toBeCloseTo(0.9, 4);
     expect(shutoff("wrong rotation", [0.7]) / plant.pump.shutoffHead).toBeCloseTo(0.7, 4);
     expect(reads("worn pump", [0.6, 1.5], "flow")).toBe(0);
+    expect(reads("worn pump", [0.3, 0.2], "flow")).toBeLessThan(0.9 * sound("flow"));
+    // Turned right again it makes all it should.
+    expect(reads("wrong rotation", [0.5], "swapped shutoff pressure")).toBe(sound("shutoff pressure"));
     expect(reads("undersized run", [9], "far flow")).toBeLessThan(sound("far flow") / 1.5);
     expect(reads("plugged or part-closed main", [9], "flow")).toBeLessThan(sound("flow"));
+    expect(reads("plugged or part-closed main", [1], "flow")).toBe(sound("flow"));
     expect(reads("leak in the drop pipe", [1e-5], "flow")).toBeLessThan(sound("flow"));
     expect(reads("leak in the drop pipe", [1e-5], "pressure fall")).toBeGreaterThan(0);
     expect(reads("failed check valve", [1e-5], "pressure fall")).toBeGreaterThan(0);
