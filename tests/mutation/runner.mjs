@@ -25,6 +25,9 @@ const RUNS = "src/bin/risingmain.ts";
 /** Tests of every module, which ONLY_MODULE limits to one. */
 const SHARED = ["tests/reference/register.test.ts", "tests/hostile/every-export.test.ts"];
 
+/** Spoils a whole plan and draws it, for minutes: left out without trying. */
+const ENDLESS = /every-export\.test\.ts#.* plot\.chartsOf$/;
+
 const FEWEST_HITS = 100_000;
 
 /**
@@ -61,7 +64,7 @@ class Runner {
     const own = await glob(`tests/${module}/**/*.test.ts`, { ignore: [READS_SOURCE] });
     for (const file of [...own.sort(), ...SHARED]) await collect(file, () => load(file));
     if (this.#code.mutantCoverage) this.#code.mutantCoverage.static = loaded;
-    this.#tests = tests;
+    this.#tests = new Map([...tests].filter(([id]) => !ENDLESS.test(id)));
   }
 
   async dryRun() {
