@@ -204,4 +204,6 @@ test("curves cross where their difference has its roots, those at the very ends 
   expectRoots(piece(0, -2, 1, 0), []);
   expectRoots(piece(0, 1, 0, 0), []);
   expectRoots(piece(-2, 1, 0, 0), []);
+  expectRoots(piece(2, -1, 0, 0), []);
+  expectRoots(piece(0, -1, 0, 0), []);
 });
