@@ -92,6 +92,14 @@ const JOBS: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
     "system.lowLevel": cutOff,
     demand: uses([60, 2.5]),
   },
+  "a valve wider than the pump": {
+    "system.control": { ...onSwitch, valve: { setPressure: 345e3, minimumFlow: 2e-3 } },
+  },
+  "a stop that the pump does not reach": {
+    "system.control": { ...onSwitch, cutOut: 900e3 },
+    demand: uses([40, 0], [30, 0.3]),
+    start: { pressure: 280e3, drawdown: 4 },
+  },
   "quick air": { "system.polytropicExponent": 1.3 },
   "a cut-off reached as the flow grows": {
     "system.well.intake": 43,
