@@ -23,7 +23,7 @@ import { voltageChart } from "./voltage-chart.ts";
 
 /** Starts and stops of a day drawn; far more than a motor stands. */
 const MOST_EVENTS = 4000;
-/** Flows below this are none, m³/s: a tenth of a litre an hour. */
+/** Flows up to this are none, m³/s: a tenth of a litre an hour; a third of more can be drawn. */
 const LEAST_FLOW = 3e-8;
 const MOST_PIPES = 10;
 const MOST_MARKS = 100;
@@ -125,7 +125,7 @@ function frictionOf({ site, layout, dropPipe, pump }: PlanStages, options: Chart
       100,
       "m³/s",
     );
-    return flow >= LEAST_FLOW;
+    return flow > LEAST_FLOW;
   });
   const pipes = [...new Map(inUse.map(({ pipe }) => [pipe.name, pipe])).values()]
     .sort((a, b) => a.insideDiameter - b.insideDiameter)

@@ -59,8 +59,7 @@ function read(unit: Unit, value: number): number {
 
 /** A number as it is drawn. */
 export function drawn(value: number): number {
-  // Without the sum a negative zero would stay one, which JSON does not carry.
-  return Number(value.toPrecision(DIGITS)) + 0;
+  return Number(value.toPrecision(DIGITS));
 }
 
 /** An SI number in the unit it is drawn in. */

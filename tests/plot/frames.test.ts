@@ -95,6 +95,106 @@ const pump = (systems: readonly (readonly [name: string, head: (q: number) => nu
     { units: "metric" },
   );
 
+/** Everything with a mark: the encodings and rows it has, its own or those of what holds it. */
+interface Unit {
+  readonly mark: JsonObject;
+  readonly encoding: Readonly<Record<string, JsonObject>>;
+  readonly rows: readonly Row[];
+}
+function unitsOf(part: JsonObject, above: Omit<Unit, "mark"> = { encoding: {}, rows: [] }): readonly Unit[] {
+  const own = part["data"] as { values?: readonly Row[] } | undefined;
+  const here = {
+    encoding: { ...above.encoding, ...(part["encoding"] as JsonObject) } as Unit["encoding"],
+    rows: own === undefined ? above.rows : (own.values ?? []),
+  };
+  const inner = [
+    ...((part["layer"] ?? []) as readonly JsonObject[]),
+    ...((part["vconcat"] ?? []) as readonly JsonObject[]),
+  ];
+  for (const layer of inner) expect([typeof layer, "mark" in layer || "layer" in layer]).toEqual(["object", true]);
+  const { mark } = part;
+  const itself =
+    mark === undefined ? [] : [{ mark: typeof mark === "string" ? { type: mark } : (mark as JsonObject), ...here }];
+  return [...itself, ...inner.flatMap((layer) => unitsOf(layer, here))];
+}
+
+/** What places each kind of mark, by encodings or by itself. */
+const PLACED: Readonly<Record<string, readonly (readonly string[])[]>> = {
+  line: [["x", "y"]],
+  point: [["x", "y"]],
+  area: [["x", "y", "y2"]],
+  rect: [["x", "x2"]],
+  bar: [["x", "x2", "y"]],
+  rule: [["x"], ["y"]],
+  text: [
+    ["text", "x", "y"],
+    ["text", "y"],
+  ],
+};
+
+/** One of each chart with all it can hold. */
+const WHOLE: Readonly<Record<string, () => ChartSpec>> = {
+  pump: () =>
+    pump(
+      [
+        ["low", () => 30],
+        ["high", () => 40],
+        ["steep", (q) => 20 + 6e7 * q * q],
+      ],
+      true,
+    ),
+  friction: () => friction(2, { velocity: 1, marks: [{ pipe: "size 1", flow: 4e-4 }] }),
+  factor: () => frictionFactorChart({ marks: [{ name: "m", reynolds: 1e5, relativeRoughness: 0.01 }] }),
+  grade: () => grade([station("well", 0, 0, 50), station("hill", 100, 60, 45), station("tap", 300, 10, 40)]),
+  starts: () => starts([tank("x", 0.1, 10), tank("y", 0.2, 4)], { mostStarts: 6 / 3600 }),
+  voltage: () => voltage([circuit("running", 225, 220)], { leastVoltage: 210 }),
+  swings: () =>
+    sensitivityChart({
+      tornado: { base: 5, bars: [{ input: "lift", atLow: 2, atHigh: 9 }] },
+      result: "Head",
+      quantity: "head",
+    } as never),
+  day: () =>
+    dayChart({
+      run: {
+        samples: [0, 3600, 7200].map((time) => ({ time, pressure: 3e5 + time, depth: 30, pumpRunning: time === 3600 })),
+        events: [],
+        end: { time: 7200, pressure: 3e5, depth: 31, pumpRunning: false },
+      },
+      cutIn: 2.9e5,
+    } as never),
+};
+
+describe.each(Object.entries(WHOLE))("%s", (name, draw) => {
+  test("every mark is of a kind, placed by fields that each of its rows has", () => {
+    for (const { mark, encoding, rows } of unitsOf(draw())) {
+      const by = { ...mark, ...encoding };
+      const ways = PLACED[String(mark["type"])] ?? [];
+      expect([name, mark["type"], ways.some((way) => way.every((channel) => by[channel] !== undefined))]).toEqual([
+        name,
+        mark["type"],
+        true,
+      ]);
+      expect(rows.length).toBeGreaterThan(0);
+      for (const { field, type, title } of Object.values(encoding)) {
+        if (field === undefined) continue;
+        expect(rows.every((row) => row[field as string] !== undefined)).toBe(true);
+        if (type === "quantitative" && title !== null) expect(String(title)).toMatch(/, |number|factor|Hours|Starts/);
+      }
+    }
+  });
+
+  test("limits are dashed, dots tell their figures, words stand clear of their line", () => {
+    for (const { mark } of unitsOf(draw())) {
+      if (mark["type"] === "rule" && name !== "swings")
+        expect((mark["strokeDash"] as readonly number[]).length).toBe(2);
+      if (mark["type"] === "point") expect([mark["tooltip"], mark["filled"]]).toEqual([true, undefined]);
+      if (mark["type"] === "text" && mark["dy"] !== undefined)
+        expect(Math.sign(mark["dy"] as number)).toBe(mark["baseline"] === "top" ? 1 : -1);
+    }
+  });
+});
+
 describe("keys", () => {
   test.each<readonly [string, () => ChartSpec, readonly string[]]>([
     [
@@ -254,6 +354,40 @@ describe("axes", () => {
 });
 
 describe("what is drawn", () => {
+  test("the band of a pump runs along its curve from one point to the other", () => {
+    const units = unitsOf(
+      pump([
+        ["high", () => 50],
+        ["low", () => 30],
+        ["deep", () => 75],
+      ]),
+    );
+    const band = units.find(({ mark }) => mark["strokeWidth"] === 11);
+    const flows = band?.rows.map(({ flow }) => flow as number) ?? [];
+    // 50 m at 1 L/s, 30 at √3; one that cannot lift has no part in it.
+    expect([flows[0], flows.at(-1)]).toEqual([1, drawn(Math.sqrt(3))]);
+    expect(flows).toEqual([...flows].sort((a, b) => a - b));
+    // Of steps of a thirtieth those from the 31st to the 51st, and the ends.
+    expect(flows.length).toBe(21 + 2);
+    for (const { flow, head } of band?.rows ?? [])
+      expect(head as number).toBeCloseTo(60 - 10 * (flow as number) ** 2, 3);
+    expect(units.filter(({ mark }) => mark["type"] === "point").flatMap(({ rows }) => rows).length).toBe(2);
+  });
+
+  test("friction is told in words: dots, diamonds and the water, in the units of the axes", () => {
+    const told = (more: object, options: object = {}) =>
+      friction(1, more, { width: 2000, ...options }).title["subtitle"];
+    const marks = [{ pipe: "size 0", flow: 4e-4 }];
+    expect(told({})).toBe("Water of 1.306 mm²/s.");
+    expect(told({ velocity: 1.5 })).toBe("Dots: 1.5 m/s. Water of 1.306 mm²/s.");
+    expect(told({ marks })).toBe("Diamonds: the flows of the job. Water of 1.306 mm²/s.");
+    expect(told({ velocity: 1.5, marks })).toBe("Dots: 1.5 m/s. Diamonds: the flows of the job. Water of 1.306 mm²/s.");
+    const title = (units: string) => axesOf(friction(1, {}, { units }), "loss")[0]?.["title"];
+    expect([title("metric"), title("us")]).toEqual(["Head lost, metres in 100 metres", "Head lost, feet in 100 feet"]);
+    const factors = within(axesOf(frictionFactorChart(), "factor")[0], "axis", "values") as readonly number[];
+    expect(factors).toEqual([0.01, 0.02, 0.05, 0.1]);
+  });
+
   test("friction: a line of each size over all flows, even in logarithms, dots and diamonds where they belong", () => {
     const chart = friction(2, { velocity: 1, marks: [{ pipe: "size 1", flow: 4e-4 }] });
     const rows = rowsOf(chart).filter(({ line }) => line === "size 0");
@@ -348,8 +482,8 @@ describe("what is drawn", () => {
     ]);
     expect([x[60]?.["volume"], y[60]?.["volume"], x.length]).toEqual([800, 800, 62]);
     for (const { volume, starts: often } of x) expect((volume as number) * (often as number)).toBeCloseTo(1000, 2);
-    const quiet = rowsOf(starts([tank("x", 0.1, 10), tank("z", 0.1, 1)])).filter(({ line }) => line === "z");
-    expect(quiet[0]).toEqual({ line: "z", volume: 25, starts: 4 });
+    const quiet = rowsOf(starts([tank("x", 0.1, 10), tank("z", 0.4, 0.5)])).filter(({ line }) => line === "z");
+    expect(quiet[0]).toEqual({ line: "z", volume: 25, starts: 8 });
     expect(chart.title["subtitle"]).toEqual([
       "X: 10 an hour with 100 L; 6 an hour need 167 L; y: 4 an hour with 200 L; 6 an hour",
       "need 133 L.",
@@ -373,6 +507,12 @@ describe("what is drawn", () => {
     expect(marksOf(chart).map(({ type }) => type)).toEqual(["rule", "text", "line", "point"]);
     expect(marksOf(chart)[1]?.["text"]).toBe("least wanted: 210 V");
     expect(marksOf(voltage([circuit("running", 225, 220)])).map(({ type }) => type)).toEqual(["line", "point"]);
+  });
+
+  test("cables lie one after the other", () => {
+    const cables = [40, 60, 30].map((length, i) => ({ name: `c${i}`, length }));
+    const chart = voltageChart({ cables, circuits: [circuit("r", 225, 220, 219)] } as never, { units: "metric" });
+    expect(rowsOf(chart).map(({ distance }) => distance)).toEqual([0, 40, 100, 130]);
   });
 
   test("swings: from the best guess to each end, the height by their number unless asked for", () => {
@@ -410,6 +550,7 @@ describe("what is drawn", () => {
     expect(chart.description).toContain("a pipe of 300 m");
     const dry = grade([station("well", 0, 0, 50), station("tap", 300, 70, 40)]);
     expect(String(dry.title["subtitle"])).toContain("pipe 30 m above it there.");
+    expect(grade([station("well", 100, 0, 50), station("tap", 300, 10, 40)]).description).toContain("a pipe of 200 m");
     // On the line itself it is not above.
     expect(String(grade([station("well", 0, 0, 50), station("tap", 300, 40, 40)]).title["subtitle"])).toBe(
       "Grade 50 m at well, 40 m at tap; pipe 0 m below it there.",
@@ -514,6 +655,17 @@ describe("a day", () => {
     ]);
   });
 
+  test("a step at the end, and three moments at one time, are drawn once", () => {
+    const last = moment(600, 0);
+    const ends = day([moment(0, 3e5), moment(600, 3e5), last]);
+    expect(shape(ends).map(({ pressure }) => pressure)).toEqual([300, 300, 0]);
+    const three = day(
+      [moment(0, 3e5), moment(600, 3e5), moment(1200, 2e5)],
+      [event(600, "tank empty", 0), event(600, "pump starts", 2e5)],
+    );
+    expect(shape(three).map(({ pressure }) => pressure)).toEqual([300, 300, 0, 200, 200]);
+  });
+
   test("whatever the moments, each left out lies by the line drawn", () => {
     fc.assert(
       fc.property(
@@ -575,6 +727,15 @@ describe("a day", () => {
       { from: 1, to: 3 },
       { from: 4, to: 4 },
     ]);
+    const running = {
+      samples: [moment(0, 3e5), moment(3600, 3e5, 30, true)],
+      events: [],
+      end: moment(18_000, 3e5, 30, true),
+    };
+    expect(bars(dayChart({ run: running } as never))).toEqual([{ from: 1, to: 5 }]);
+    // Heights of the frames: six and four and a half tenths of the plot's, and the bars between.
+    const frames = (day(quiet)["vconcat"] as readonly JsonObject[]).map((frame) => frame["height"]);
+    expect(frames).toEqual([156, 14, 117]);
     // Still running at its end.
     expect(bars(day(quiet, [event(3600, "pump starts")]))).toEqual(
       [{ from: 1, to: 10 }].map((bar) => ({ ...bar, to: 10 })),
@@ -655,6 +816,16 @@ describe("words and figures", () => {
       `${word} ${word}aa`.length <= 36 ? `${word} ${word}aa` : [word, `${word}aa`],
     );
     expect(subtitle(`${word}a ${word}a`)).toEqual([`${word}a`, `${word}a`]);
+    // 260 px hold forty letters, and titles of 16 px letters 32.
+    expect(subtitle(`${"a".repeat(20)} ${"b".repeat(19)}`, 260)).toBe(`${"a".repeat(20)} ${"b".repeat(19)}`);
+    expect(subtitle(`${"a".repeat(20)} ${"b".repeat(20)}`, 260)).toEqual(["a".repeat(20), "b".repeat(20)]);
+    const title = (text: string) =>
+      (
+        singleChart(readOptions({ width: 256 }), { title: text, subtitle: "", description: "d" }, [])
+          .title as JsonObject
+      )["text"];
+    expect(title(`${"a".repeat(16)} ${"b".repeat(15)}`)).toBe(`${"a".repeat(16)} ${"b".repeat(15)}`);
+    expect(title(`${"a".repeat(16)} ${"b".repeat(16)}`)).toEqual(["a".repeat(16), "b".repeat(16)]);
     expect(subtitle(`${word} ${"b".repeat(14)} 12 gpm`)).toEqual([`${word} ${"b".repeat(14)}`, "12 gpm"]);
     expect([subtitle(""), subtitle("b".repeat(60))]).toEqual(["", "b".repeat(60)]);
   });
