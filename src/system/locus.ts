@@ -48,8 +48,7 @@ export function deliveryLocus(system: CompiledSystem): readonly LocusPiece[] {
       throw new InputError("system.pump", piece.from, "a pressure at the tank that falls as the flow grows");
     }
   }
-  const active = regulator !== undefined && regulator.least < mostFlow ? regulator : undefined;
-  const curves = active === undefined ? base : regulated(base, active);
+  const curves = regulator === undefined ? base : regulated(base, regulator);
   return joined(curves, mostFlow);
 }
 
@@ -125,7 +124,7 @@ export function storagePath(
     }
     cutFlow(tripFlow);
     parts.push(rest);
-    return parts.filter(({ pHigh, pLow }) => pLow >= lowest && pHigh >= lowest);
+    return parts.filter(({ pLow }) => pLow >= lowest);
   });
 }
 
@@ -138,8 +137,7 @@ export function emptyPressure(bank: AirBank): number {
 export function flowAt(locus: readonly LocusPiece[], pressure: number): number {
   const piece = locus.find(({ pHigh }) => pressure <= pHigh) ?? (locus.at(-1) as LocusPiece);
   if (piece.cubic === undefined || pressure <= piece.pLow) return piece.qHigh;
-  const flow = piece.pHigh > piece.pLow ? whereAt(piece.cubic, pressure) : piece.qHigh;
-  return Math.min(Math.max(flow, piece.qLow), piece.qHigh);
+  return Math.min(Math.max(whereAt(piece.cubic, pressure), piece.qLow), piece.qHigh);
 }
 
 /** The least pressure at which no more than a flow is delivered. */

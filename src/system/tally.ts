@@ -84,11 +84,9 @@ export class Tally {
     this.#addDay(Math.floor(time / DAY), 1);
   }
 
-  /** The end of a run; counts as a whole run where its start was seen. */
+  /** The end of a run; one whose start was not seen is endless, and shortest of none. */
   stop(time: number): void {
-    if (this.#lastStart > Number.NEGATIVE_INFINITY) {
-      this.shortestRun = Math.min(this.shortestRun, time - this.#lastStart);
-    }
+    this.shortestRun = Math.min(this.shortestRun, time - this.#lastStart);
   }
 
   /** `count` cycles alike, of `period` seconds, the first of them starting at `time` + `period`. */
@@ -107,10 +105,8 @@ export class Tally {
   /** How many of a row of starts fall into each bin of time: by division, whatever their number. */
   #spread(width: number, time: number, period: number, count: number, add: (index: number, n: number) => void): void {
     let done = 0;
-    const last = Math.floor((time + period * count) / width);
-    for (let index = Math.floor((time + period) / width); index <= last && done < count; index++) {
-      const until =
-        index === last ? count : Math.min(count, Math.max(done, Math.ceil(((index + 1) * width - time) / period) - 1));
+    for (let index = Math.floor((time + period) / width); done < count; index++) {
+      const until = Math.min(count, Math.max(done, Math.ceil(((index + 1) * width - time) / period) - 1));
       if (until > done) add(index, until - done);
       done = until;
     }

@@ -102,6 +102,9 @@ test("a pump whose head does not fall all the way, at the pump or at the tank", 
       shape: "rising in part",
     }) as unknown as PumpCurve;
   expect(refusedRun(changed(job, "system.pump", pump([50, 60, 20])))).toBe("system.pump");
+  // Also where the drawdown would make it fall at the tank.
+  const deep = changed(changed(job, "system.pump", pump([50, 50.1, 20])), "system.well.law.aquiferLoss", 1e5);
+  expect(refusedRun(deep)).toBe("system.pump");
   // Points that fall, and a slope between them that climbs: 50 m and 49.9 m with 1 m a litre a second uphill.
   const bulging = { ...curveOf(SHAPE), head: { x: [0, 2e-3], y: [50, 49.9], slope: [1000, 0] }, runoutFlow: 2e-3 };
   const level = { ...bulging, shutoffHead: 50, shape: "falling" } as unknown as PumpCurve;
@@ -169,11 +172,14 @@ describe("the loss in the main", () => {
     ).toBe("system.mainLoss");
   });
 
-  test("at most a thousand points, and a flow that can be squared", () => {
+  test("at most a thousand points", () => {
     const many = (count: number) =>
       Array.from({ length: count }, (_, i) => [(2e-3 * (i + 1)) / count, i * 1e-3] as const);
     expect(at(many(1000))).toBeUndefined();
     expect(at(many(1001))).toBe("system.mainLoss");
+  });
+
+  test("a flow that can be squared", () => {
     expect(at([[1e-200, 1]])).toBe("system.mainLoss[0].flow");
     // Its head over its square, 1e-300/(1e-150)², is 1.
     expect(at([[1e-150, 1e-300]])).toBeUndefined();
@@ -184,6 +190,7 @@ test("a run of more than twenty million segments is a slip in the units", () => 
   const demand = [{ duration: 1e-3, flow: 1e-4 }] as unknown as SimulationInput["demand"];
   expect(refusedRun({ ...job, demand, duration: 20_000 as never })).toBeUndefined();
   expect(refusedRun({ ...job, demand, duration: 20_001 as never })).toBe("duration");
+  expect(refusedRun({ ...job, demand: [...demand, ...demand], duration: 20_001 as never })).toBe("duration");
 });
 
 test("a tank at 1 kPa under the cut-out stores, one at it does not", () => {

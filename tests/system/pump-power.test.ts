@@ -1,6 +1,7 @@
 /** Power from input power, from efficiency, and at the speed that makes a head. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { cubicValue, monotoneCubic } from "../../src/numeric/monotone-cubic.ts";
 import { headTakenBy } from "../../src/system/head-taken.ts";
 import { fullSpeedPower, variableSpeedPower } from "../../src/system/pump-power.ts";
 import { changed } from "../changed.ts";
@@ -54,6 +55,21 @@ test("the affinity laws: a speed r makes r² the head and r the flow for r³ the
   expect(power(3e-4, 0.1)).toBeCloseTo((3e-4 / END) ** 3 * full(END), 12);
   expect(power(3e-4, headOf(SHAPE, END) / 25)).toBeCloseTo(0.2 ** 3 * full(END), 10);
   expect(power(2 * END, 0.1)).toBe(full(END));
+});
+
+test("the head a system takes has the loss of each stretch of its main", () => {
+  const points = [
+    [5e-4, 1],
+    [1e-3, 3],
+    [2e-3, 12],
+  ] as const;
+  const mainLoss = points.map(([flow, headLoss]) => ({ flow, headLoss }));
+  const { system } = changed(plainJob(), "system.mainLoss", mainLoss);
+  const main = monotoneCubic([0, ...points.map(([q]) => q)], [0, ...points.map(([, h]) => h)]);
+  for (const q of [1e-4, 4e-4, 8e-4, 1.4e-3]) {
+    const head = headTakenBy(system, 0 as never)(q as never);
+    expect(head).toBeCloseTo(32 + 8e3 * q + 1e6 * q * q + cubicValue(main, q), 9);
+  }
 });
 
 test("the head a system takes is lift, drawdown, losses and pressure, past a flow limit too", () => {

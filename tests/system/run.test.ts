@@ -153,6 +153,7 @@ describe.each(WELLS)("%s", (_, well) => {
     expect(inside({})).toBe(true);
     expect(inside({ "system.well": shallow, "system.flowLimit": 1e-3 })).toBe(true);
     expect(inside({ "system.well": shallow, "system.flowLimit": 2e-3 })).toBe(false);
+    expect(inside({ "system.well": shallow, "system.flowLimit": 1.5e-3 })).toBe(false);
     // Over it from the very start.
     expect(
       run({ "system.well": shallow, demand: uses([60, 3]), duration: 1e-3, start: { pressure: 0 } }).insideRange,
@@ -238,6 +239,22 @@ test("the pressure over a range of flows that a regulator holds is met at the fl
   // Less than its least flow is not given, nor more than the pump has at that pressure.
   expect(at(0.01)).toEqual([6e-5, 6e-5]);
   expect(at(2)[0]).toBeLessThan(1.2e-3);
+});
+
+test("a pump at its stop does not run, whatever is said of it", () => {
+  const { events, starts } = run({ demand: uses([60, 0.2]), duration: 3600, start: { pumpRunning: true } });
+  expect([events[0]?.kind, starts]).toEqual(["pump starts", run({ demand: uses([60, 0.2]), duration: 3600 }).starts]);
+});
+
+test("a tank so high that it never takes water changes nothing", () => {
+  const one = { volume: 0.3, precharge: 265e3 };
+  // 60 m up, its air at 100 kPa: it opens at 688 kPa, and its pressure is none at all at 487.
+  const two = run({ "system.tanks": [one, { volume: 0.2, precharge: 100e3, elevation: 60 }], demand: uses([60, 0.3]) });
+  const alone = run({ demand: uses([60, 0.3]) });
+  expect(two.events.map(({ kind }) => kind)).toEqual(alone.events.map(({ kind }) => kind));
+  two.events.forEach(({ time }, i) => {
+    expect(time / (alone.events[i]?.time ?? 0)).toBeCloseTo(1, 9);
+  });
 });
 
 test("nothing is stored between start and stop: a charge at the stop, or a start over it", () => {
