@@ -154,6 +154,9 @@ const WHOLE: Readonly<Record<string, () => ChartSpec>> = {
       result: "Head",
       quantity: "head",
     } as never),
+  "bare pump": () => pump([["high", () => 75]]),
+  "bare starts": () => starts([tank("x", 0.1, 10)]),
+  "bare voltage": () => voltage([circuit("running", 225, 220)]),
   day: () =>
     dayChart({
       run: {
@@ -176,7 +179,9 @@ describe.each(Object.entries(WHOLE))("%s", (name, draw) => {
         true,
       ]);
       expect(rows.length).toBeGreaterThan(0);
-      for (const { field, type, title } of Object.values(encoding)) {
+      for (const { field, type, title, value } of Object.values(encoding)) {
+        // A channel is a field of the data, or one value for all.
+        expect([mark["type"], field !== undefined || value !== undefined]).toEqual([mark["type"], true]);
         if (field === undefined) continue;
         expect(rows.every((row) => row[field as string] !== undefined)).toBe(true);
         if (type === "quantitative" && title !== null) expect(String(title)).toMatch(/, |number|factor|Hours|Starts/);
@@ -188,6 +193,8 @@ describe.each(Object.entries(WHOLE))("%s", (name, draw) => {
     for (const { mark } of unitsOf(draw())) {
       if (mark["type"] === "rule" && name !== "swings")
         expect((mark["strokeDash"] as readonly number[]).length).toBe(2);
+      if (mark["strokeDash"] !== undefined) expect((mark["strokeDash"] as readonly number[]).length).toBeGreaterThan(1);
+      if (name === "swings" && mark["type"] === "bar") expect(mark["tooltip"]).toBe(true);
       if (mark["type"] === "point") expect([mark["tooltip"], mark["filled"]]).toEqual([true, undefined]);
       if (mark["type"] === "text" && mark["dy"] !== undefined)
         expect(Math.sign(mark["dy"] as number)).toBe(mark["baseline"] === "top" ? 1 : -1);
@@ -421,6 +428,7 @@ describe("what is drawn", () => {
     expect([Math.min(...at("roughness 0.01")), Math.max(...at("roughness 0.01"))]).toEqual([2000, 1e8]);
     // 24 steps a decade: 4.4 decades of curve are 106 steps, 0.3 of bridge 8, 0.52 of the laminar line 13.
     expect([at("roughness 0.01").length, at("laminar").length]).toEqual([107 + 9, 14]);
+    expect(marksOf(chart).find(({ type }) => type === "point")?.["shape"]).toBe("diamond");
     const shaded = rowsOf(chart).find(({ from }) => from !== undefined);
     expect(shaded).toEqual({ from: 2000, to: 4000 });
     expect(rowsOf(chart).at(-1)).toMatchObject({ line: "m", reynolds: 1e5 });
@@ -733,6 +741,7 @@ describe("a day", () => {
       end: moment(18_000, 3e5, 30, true),
     };
     expect(bars(dayChart({ run: running } as never))).toEqual([{ from: 1, to: 5 }]);
+    expect(within((day(quiet)["vconcat"] as readonly JsonObject[])[1], "title", "text")).toBe("Pump runs");
     // Heights of the frames: six and four and a half tenths of the plot's, and the bars between.
     const frames = (day(quiet)["vconcat"] as readonly JsonObject[]).map((frame) => frame["height"]);
     expect(frames).toEqual([156, 14, 117]);
