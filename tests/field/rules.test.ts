@@ -547,6 +547,18 @@ describe("figures by hand", () => {
       velocityHead: expect.closeTo(velocity ** 2 / (2 * GRAVITY), 12),
     });
     expect(point?.head).toBeCloseTo(30 + (point?.gauge ?? 0) + 8 + (point?.velocityHead ?? 0), 12);
+    const [tried] = measuredCurve(
+      of({
+        readings: [{ flow: 1e-3, pressure: 2e5, pumpingLevel: 30 }],
+        gaugeElevation: 40,
+        density: 1000,
+        seed: 1,
+        trials: 1000,
+      }),
+    ).points;
+    // Trials lie about the head itself, by its doubt over the root of their number.
+    const spread = (5 * (tried?.standardUncertainty ?? 0)) / Math.sqrt(1000);
+    expect(Math.abs((tried?.trial?.mean ?? 0) - (tried?.head ?? 0))).toBeLessThan(spread);
     const unsorted = [8e-4, 0, 3e-4, 1e-3].map((flow) => ({ flow, pressure: 1e5, pumpingLevel: 30 }));
     const { points } = measuredCurve(of({ readings: unsorted, gaugeElevation: 0, density: 1000 }));
     expect(points.map(({ flow }) => flow)).toEqual([0, 3e-4, 8e-4, 1e-3]);

@@ -93,6 +93,14 @@ test("so they are with three readings, a figure that may go either way at half t
   expect(cautions).toEqual([authorityCaution, ...pressureCautions, ...mainsCautions]);
 });
 
+test("weights of explanations a hundred doubts apart are still shares", () => {
+  const { explanations } = alone("voltage", -20);
+  // 20² = 400; and of one that lies at 2000 of them, e^(−2e6).
+  for (const { weight } of [...explanations, ...alone("voltage", -2000).explanations])
+    expect(weight >= 0 && weight <= 1).toBe(true);
+  expect(explanations.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 12);
+});
+
 test("one reading is as planned up to 1 + 2 √2 of misfit", () => {
   // √3.828 = 1.957; a low voltage explains it by a weight of e^(3.8/2), less than ten.
   expect(alone("voltage", -1.95).state).toBe("as planned");
