@@ -6,7 +6,6 @@
 import { bankWater } from "../tank/bank.ts";
 import type { Duration, Energy, Frequency, GaugePressure, Length, Ratio, Volume, VolumeFlow } from "../units/index.ts";
 import type { CompiledSystem } from "./compile.ts";
-import { emptyPressure } from "./locus.ts";
 import type { Plant } from "./plant.ts";
 import type { DemandSegment, Simulation, SystemSample } from "./simulation.ts";
 import type { Tally } from "./tally.ts";
@@ -204,8 +203,7 @@ export function run(system: CompiledSystem, plant: Plant, input: RunInput): Simu
 
 /** Whether the tanks take any water between start and stop. */
 function storesBetween({ bank, cutIn, cutOut }: CompiledSystem): boolean {
-  const empty = emptyPressure(bank);
-  return bankWater(bank, cutOut) > bankWater(bank, Math.max(cutIn, empty)) && cutOut > empty;
+  return bankWater(bank, cutOut) > bankWater(bank, cutIn);
 }
 
 function finiteOrNull(value: number): number | null {

@@ -71,6 +71,19 @@ describe.each(WELLS)("%s", (_, well) => {
     }
   });
 
+  test("trips of the cut-off are not taken for cycles alike", () => {
+    const job = {
+      "system.well": { ...well, law: { aquiferLoss: 2.5e4, wellLoss: 4e6 } },
+      "system.lowLevel": { stopLevel: 36.5, restartLevel: 31, restartDelay: 120 },
+      demand: uses([600, 0.5]),
+      duration: 6 * 3600,
+    };
+    const [each, divided] = [run({ ...job, keepEvents: 10_000 }), run({ ...job, keepEvents: 0 })];
+    expect(each.events.some(({ kind }) => kind === "low level")).toBe(true);
+    expect([divided.starts, divided.eventCount]).toEqual([each.starts, each.eventCount]);
+    expect(divided.pumped).toBeCloseTo(each.pumped, 6);
+  });
+
   test("cycles by division need few stretches, but not where samples are asked for", () => {
     const job = {
       "system.well": well,
@@ -85,6 +98,7 @@ describe.each(WELLS)("%s", (_, well) => {
       state: "completed",
       starts: run({ ...job, duration: 86_400 }).starts,
     });
+    expect(run({ ...job, duration: 36_000, mostSteps: 1e6, sampleEvery: 900 }).samples.length).toBe(40);
   });
 
   test("runs and cycles are the shortest between the events", () => {
@@ -264,6 +278,8 @@ test("nothing is stored between start and stop: a charge at the stop, or a start
   expect(state({ "system.tanks[0].precharge": 420e3 })).toBe("no storage");
   // 20 m up the hill a charge of 215 kPa opens at 411 kPa.
   expect(state({ "system.tanks[0]": { volume: 0.3, precharge: 215e3, elevation: 20 } })).toBe("no storage");
+  const started = run({ "system.tanks[0].precharge": 410e3, start: { pressure: 3e5, pumpRunning: true } });
+  expect(started.end.pumpRunning).toBe(false);
   expect(run({ "system.tanks[0].precharge": 410e3 })).toMatchObject({
     time: 0,
     starts: 0,
