@@ -255,6 +255,15 @@ test("the pressure over a range of flows that a regulator holds is met at the fl
   expect(at(2)[0]).toBeLessThan(1.2e-3);
 });
 
+test("a stop above the static level trips at every start", () => {
+  const { events } = run({
+    "system.lowLevel": { stopLevel: 10, restartLevel: 5, restartDelay: 60 },
+    demand: uses([60, 0.2]),
+    start: { pressure: 3e5 },
+  });
+  expect(events.slice(0, 2).map(({ kind }) => kind)).toEqual(["pump starts", "low level"]);
+});
+
 test("a pump at its stop does not run, whatever is said of it", () => {
   const { events, starts } = run({ demand: uses([60, 0.2]), duration: 3600, start: { pumpRunning: true } });
   expect([events[0]?.kind, starts]).toEqual(["pump starts", run({ demand: uses([60, 0.2]), duration: 3600 }).starts]);
