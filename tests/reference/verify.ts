@@ -84,6 +84,8 @@ const heads = ["record", "value", "printed", "computed", "unit", "share of toler
 
 const [mutationHeads = [], ...mutation] = mutationRows();
 const judged = judgedRows();
+/** What the last long run left. */
+const nightly = JSON.parse(readFileSync(new URL("../hostile/nightly.json", import.meta.url), "utf8")) as object;
 
 const page = `---
 title: Verification
@@ -124,6 +126,13 @@ evaluated once when a module loads, such as tables. A mutant is equivalent where
 ${table(mutationHeads, mutation)}
 
 ${judged.length === 0 ? "" : table(["file", "living mutants", "judged", "why"], judged)}
+
+## The long run
+
+\`npm run test:nightly\`: the tests with another seed for the laws, and many more job documents spoiled by chance, half of
+them changed in a few places, half with bytes lost or made up. Each must be refused with a reason or planned into finite numbers.
+
+${table(Object.keys(nightly), [Object.values(nightly).map(String)])}
 `;
 writeFileSync(PAGE, page);
 writeFileSync(
