@@ -50,7 +50,7 @@ export function checkSimulation(input: SurgeSimulationInput): void {
 
 /** The number of steps, refused where the run would cost too much. */
 export function stepsWithin(duration: number, timeStep: number, nodes: number, probes: number): number {
-  const most = Math.min(200_000, 20e6 / nodes, probes === 0 ? Infinity : 2e6 / probes);
+  const most = Math.min(200_000, 20e6 / nodes, 2e6 / probes);
   const steps = Math.ceil(duration / timeStep);
   if (!(steps <= most)) {
     const expected = `at most ${Math.floor(most)} time steps of ${timeStep} s; fewer reaches or probes make more room`;
