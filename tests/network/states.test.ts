@@ -309,6 +309,13 @@ describe("reducing valves", () => {
     expect(() => solve(eleven, taps, [tank("j0", 100)])).toThrow(/at most 10 reducing valves/);
   });
 
+  test("in a row pass no flow twice where the list begins at the far end", () => {
+    const line = [run("b", "c", reducing(20)), run("a", "b", reducing(30))];
+    const result = solve(line, [draws("b", 1), draws("c", 2)], [tank("a", 50)]);
+    expect(runs(result)).toEqual(["bc 2 10 reducing", "ab 3 20 reducing"]);
+    expect(sources(result)).toEqual(["a 3 supplying"]);
+  });
+
   test("below a lower one stand open; side by side each decides for itself", () => {
     const row = solve([run("a", "b", reducing(15)), run("b", "c", reducing(20))], [draws("c", 2)], [tank("a", 50)]);
     expect(runs(row)).toEqual(["ab 2 35 reducing", "bc 2 4 forward"]);
