@@ -85,15 +85,14 @@ export function ratingAt(pipe: PipeSize, temperature: Temperature): GaugePressur
 /** Sizes that nearly every family has; one of them found leads to the rest. */
 const COMMON_SIZES = ["1 in", "2 in", "32 mm", "63 mm", "1/2 in", "4 in"] as const;
 
-/** The sizes of a family such as "PE SIDR 15", thin to thick; empty where there is no such family. */
+/** The sizes of a family such as "PE SIDR 15", thin to thick as its table has them; empty where there is no such family. */
 export function familySizes(family: string): readonly PipeSize[] {
   const member = memberOf(family);
   if (member === undefined) return [];
   const { standard, grade, series } = member;
   return listPipes({ standard })
     .filter((pipe) => pipe.grade === grade && pipe.series === series)
-    .map(withAverageBore)
-    .sort((a, b) => a.insideDiameter - b.insideDiameter);
+    .map(withAverageBore);
 }
 
 function memberOf(family: string): PipeSize | undefined {

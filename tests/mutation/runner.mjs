@@ -28,6 +28,9 @@ const SHARED = ["tests/reference/register.test.ts", "tests/hostile/every-export.
 /** Spoils a whole plan and draws it, for minutes: left out without trying. */
 const ENDLESS = /every-export\.test\.ts#.* plot\.chartsOf$/;
 
+/** Garbage for a whole job takes each export seconds, far longer than LONGEST: in plan it is not even tried. */
+const sharedWith = (module) => (module === "plan" ? SHARED.slice(0, 1) : SHARED);
+
 const FEWEST_HITS = 100_000;
 
 /**
@@ -62,7 +65,7 @@ class Runner {
     // Only what a source file does as it loads is static. What a test file does as it loads is no test: not covered.
     const loaded = { ...this.#code.mutantCoverage?.static };
     const own = await glob(`tests/${module}/**/*.test.ts`, { ignore: [READS_SOURCE] });
-    for (const file of [...own.sort(), ...SHARED]) await collect(file, () => load(file));
+    for (const file of [...own.sort(), ...sharedWith(module)]) await collect(file, () => load(file));
     if (this.#code.mutantCoverage) this.#code.mutantCoverage.static = loaded;
     this.#tests = new Map([...tests].filter(([id]) => !ENDLESS.test(id)));
   }
