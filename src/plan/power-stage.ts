@@ -64,7 +64,6 @@ export function powerStage(job: Job, { motor }: JobPumpCandidate, setting: Lengt
   const branch = motorBranchCircuit({
     fullLoadCurrent: tableCurrent(motor) ?? load.current,
     ...(motor.fullLoadCurrent === undefined ? {} : { nameplateCurrent: motor.fullLoadCurrent }),
-    ...(motor.serviceFactor === undefined ? {} : { serviceFactor: motor.serviceFactor }),
   });
   const sizes = sizesOf(job, source, load, branch.conductorAmpacity, setting);
   const segments = circuit.map((cable, i) => segmentOf(cable, sizes[i] as ConductorSize, setting));

@@ -222,6 +222,23 @@ describe("the cables", () => {
     expect(mixed.cables.map(({ sizeBy }) => sizeBy)).toEqual(["plan", "job", "plan"]);
     expect(sizes(mixed)[1]).toBe("2 AWG");
     expect(mixed.dropShare).toBeLessThanOrEqual(0.05);
+    // What the given one takes is gone before the others share what is left.
+    const middle = dropOf(mixed, segments(mixed).slice(1, 2));
+    const left = 0.05 - (middle.state === "carried" ? middle.share : 0.05);
+    [300, 160].forEach((length, i) => {
+      const { choice } = smallestConductor({
+        system: phase,
+        sourceVoltage: 240 as Voltage,
+        nominalVoltage: 240 as Voltage,
+        current: mixed.fullLoadCurrent,
+        powerFactor: typicalMotor({ power, system: phase }).powerFactor,
+        length: feet(length),
+        choices: choices("copper"),
+        ampacityNeeded: mixed.conductorAmpacity,
+        dropLimit: ((left * length) / 460) as never,
+      });
+      expect(sizes(mixed)[2 * i]).toBe(choice.size);
+    });
   });
 
   test("nothing left of the drop: the thickest; nothing to lose it in: the thinnest that carries the current", () => {
@@ -307,6 +324,25 @@ describe("the grounding conductor", () => {
       expect(each[0]).toBe(area(least) > area(size) ? size : least);
       expect(area(size)).toBeGreaterThan(area(enough));
     }
+  });
+
+  test("of a cable that drop did not enlarge is that of the breaker, or the cable where that is thinner", () => {
+    // 5 hp at 230 V: 28 A by the table, 35 A to carry, 8 AWG copper by the 60 °C column.
+    const large = (size: string, rating: number) =>
+      grounding({ [`${MOTOR}.power`]: "5 hp", "power.breaker": `${rating} A`, ...circuit(cable(size)) }).each[0];
+    const plain = (rating: number) =>
+      groundingConductor({ overcurrentRating: rating as never, material: "copper" }).size;
+    expect([large("8 AWG", 30), plain(30)]).toEqual(["10 AWG", "10 AWG"]);
+    expect(large("12 AWG", 30)).toBe("12 AWG");
+    expect(large("10 AWG", 15)).toBe("14 AWG");
+    expect(plain(15)).toBe("14 AWG");
+    // Enlarged from 8 AWG, and so in proportion.
+    const least = groundingConductor({
+      overcurrentRating: 30 as never,
+      material: "copper",
+      enlarged: { from: parseConductorSize("8 AWG"), to: parseConductorSize("4 AWG") },
+    }).size;
+    expect(large("4 AWG", 30)).toBe(least);
   });
 
   test("of the circuit is the thickest of its cables', wherever it stands", () => {

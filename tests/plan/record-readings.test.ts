@@ -68,6 +68,14 @@ describe("a reading", () => {
       expect(standardUncertainty).toBeCloseTo(side / 2, 12);
     }
     expect(at.sorted({}).used).toEqual([]);
+    // The narrower side counts, whichever it is.
+    const high = (record: AsBuiltRecord) => ({
+      ...record,
+      readings: record.readings.map((each) =>
+        each.code === "cut-in" ? having(each, { high: { kind: "pressure", value: each.expected.value + 600 } }) : each,
+      ),
+    });
+    expect(at.sorted({ "cut-in": psi(30) }, high).used[0]?.standardUncertainty).toBeCloseTo(300, 6);
   });
 
   test("with no band to a side has a thousandth for its uncertainty", () => {
@@ -239,6 +247,8 @@ describe("a pressure read at an outlet", () => {
     expect(less.find(({ kind }) => kind === "far flow")?.value).toBeCloseTo(gpm(4), 9);
     const weak = at.sorted({ "held-trough alone": psi(62), "outlet-trough alone-north trough": trough / 2 }).used;
     expect(weak.find(({ kind }) => kind === "far flow")?.value).toBeLessThan(gpm(4));
+    // With next to nothing at the tank no water rises to the trough, and no flow can be told.
+    expect(at.sorted({ "held-trough alone": psi(1), "outlet-trough alone-north trough": 0 }).yard).toBeNull();
     // What the tank was at is not known: nothing said.
     const alone = at.sorted({ "outlet-trough alone-north trough": trough });
     expect([alone.used, alone.yard]).toEqual([[], null]);

@@ -54,6 +54,18 @@ describe("verdicts", () => {
     expect(tested.map(({ code, verdict }) => [code, verdict])).toEqual([["cut-in", "pass"]]);
   });
 
+  test("the reason says which side", () => {
+    const reason = (pressure: number) =>
+      asBuiltRecord({ plan: ranch, readings: { precharge: psi(pressure) } }).readings.find(
+        ({ code }) => code === "precharge",
+      )?.reason;
+    expect([40, 50, 60].map(reason)).toEqual([
+      "Below the least that passes.",
+      "Inside its band.",
+      "Above the most that passes.",
+    ]);
+  });
+
   test("reasons hold no numbers", () => {
     const { readings } = asBuiltRecord({
       plan: ranch,
@@ -159,6 +171,15 @@ describe("stored and read back", () => {
     ["a band turned round", "readings[2].low.value", 1, /^readings\[2\]\.expected\.value: .*between low and high/],
     ["a code twice", "readings[1].code", "static-level", /^readings\[1\]\.code: .*occurs once/],
     ["a number JSON turns to null", "readings[0].expected.value", null, /^readings\[0\]\.expected\.value: .*a number/],
+    ["a number for an object", "readings[0]", 7, /^readings\[0\]: expected a reading, an object, got 7$/],
+    ["the same far down the sheet", "readings[12].verdict", "maybe", /^readings\[12\]\.verdict: .*one of "pass"/],
+    [
+      "a band below its reading",
+      "readings[2].high.value",
+      1e-9,
+      /^readings\[2\]\.expected\.value: .*between low and high/,
+    ],
+    ["a well deeper than any", "readings[2].measured", 1.01, /^readings\[2\]\.measured: .*from 0 to 1,/],
     ["an endless text", "notes", "x".repeat(10_001), /^notes: .*at most 10000 letters/],
     ["a list for an object", "readings[0]", [], /^readings\[0\]/],
     ["a text for a list", "cautions", "none", /^cautions: .*a list/],
@@ -168,6 +189,39 @@ describe("stored and read back", () => {
     const lines = linesOf(() => readRecord(spoiled(path, value)));
     expect(lines.length).toBeGreaterThan(0);
     expect(lines[0]).toMatch(message);
+  });
+
+  test("what is there and wrong is not missing", () => {
+    for (const [path, value] of [
+      ["version", 2],
+      ["date", "14/05/2031"],
+      ["readings[0].code", ""],
+    ] as const) {
+      const [line] = linesOf(() => readRecord(spoiled(path, value)));
+      expect(line).not.toMatch(/missing/);
+    }
+    expect(linesOf(() => readRecord(spoiled("name", undefined)))[0]).toMatch(/\(missing\)/);
+  });
+
+  test("a band may end at its expected value, and a reading at what is possible", () => {
+    const edge = (side: "low" | "high") => {
+      const document = JSON.parse(JSON.stringify(full()));
+      const [row] = document.readings;
+      row[side].value = row.expected.value;
+      Object.assign(row, { measured: null, verdict: "not tested", reason: "No reading was taken." });
+      return readRecord(document).readings[0]?.[side].value;
+    };
+    expect([edge("low"), edge("high")]).toEqual([feet(40), feet(40)]);
+    // 2000 m of well, 1 m³/s of flow.
+    const most = asBuiltRecord({ plan: cabin, readings: { "static-level": 2000, "flow-at-cut-in": 1 } });
+    expect(readRecord(JSON.parse(JSON.stringify(most)))).toEqual(most);
+    expect(linesOf(() => asBuiltRecord({ plan: cabin, readings: { "static-level": 2000.1 } }))[0]).toMatch(
+      /from 0 to 2,?000/,
+    );
+    // A number in quotes is a text.
+    expect(linesOf(() => asBuiltRecord({ plan: cabin, readings: { "static-level": "12" as never } }))[0]).toMatch(
+      /^readings\.static-level/,
+    );
   });
 
   test("all that is wrong at once", () => {
@@ -206,6 +260,20 @@ describe("on paper", () => {
     expect(report.split("\n")[0]).toBe("# A   B # C &lt;i>: as-built record");
     expect(report).toContain("> Casing   cap is new.\n> # Not a heading\n> &lt;b>look&lt;/b>");
     expect(report.match(/^# /gm)).toHaveLength(1);
+  });
+
+  test("is headings, a table with its heads, and lists; a failure stands out", () => {
+    for (const record of [full(), { ...full(), notes: null }]) {
+      const report = recordReport(record);
+      expect(report).toContain("\n| reading | how | expected | passes | read | verdict | reason |\n");
+      expect(report).toMatch(/\| \*\*fail\*\* \| Below the least that passes\. \|/);
+      expect(report).toContain("by the installer.");
+      expect(report).not.toMatch(/\n\n\n/);
+      const cautions = report.match(/^- .*$/gm) ?? [];
+      expect(new Set(cautions).size).toBe(cautions.length);
+    }
+    const twice = { ...full(), cautions: [...full().cautions, ...full().cautions] };
+    expect(recordReport(twice)).toBe(recordReport(full()));
   });
 
   test("notes keep their empty lines", () => {

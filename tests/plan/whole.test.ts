@@ -1,5 +1,5 @@
 /** What the stages make together: findings of all of them, gravest first, and the citations of a plan. */
-import { citationsOf } from "risingmain/plan";
+import { citationsOf, reportOf } from "risingmain/plan";
 import { bibliography } from "risingmain/sources";
 import { expect, test } from "vitest";
 import { cabin, planOf, ranch } from "./jobs.ts";
@@ -55,6 +55,30 @@ test("whatever a job leaves out, each finding is whole", () => {
 
 test("a plan says its form and its name", () => {
   expect(planOf(cabin())).toMatchObject({ version: 1, name: "Alder Spring cabin" });
+});
+
+test("what is no plan is refused by the part that is not there", () => {
+  const plan = planOf(cabin());
+  const { layout: _, ...others } = plan.stages;
+  for (const [changes, path] of [
+    [{ version: 2 }, /^plan\.version: expected 1/],
+    [{ name: 7 }, /^plan\.name: expected a text/],
+    [{ stages: null }, /^plan\.stages/],
+    [{ stages: others }, /^plan\.stages\.layout/],
+    [{ findings: null }, /^plan\.findings/],
+    [{ commissioning: {} }, /^plan\.commissioning/],
+    [{ cautions: "none" }, /^plan\.cautions/],
+    // Further down it shows when the reader trips over it.
+    [
+      { stages: { ...plan.stages, pump: { ...plan.stages.pump, duty: undefined } } },
+      /^plan: expected a whole plan, as planSystem made it \(/,
+    ],
+  ] as const) {
+    const spoiled = { ...plan, ...changes } as never;
+    expect(() => reportOf(spoiled)).toThrow(path);
+  }
+  expect(() => reportOf(null as never)).toThrow(/^plan: /);
+  expect(() => reportOf(7 as never)).toThrow(/^plan: /);
 });
 
 test("a plan cites each source its parts name, in the order of the bibliography, and a finding its own", () => {
