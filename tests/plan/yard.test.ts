@@ -343,6 +343,24 @@ describe("sizes left open", () => {
     }
   });
 
+  test("short runs side by side: wide enough for the velocity, though pressure asks for less", () => {
+    const sideBySide = (flow: string) =>
+      yard(
+        cabin({
+          "runs[0].length": "5 ft",
+          "runs[2]": { from: "wellhead", to: "cabin", length: "5 ft" },
+          "outlets[0].flow": flow,
+          "outlets[0].pressure": "0 psi",
+        }),
+      ).stage;
+    // 10 gpm in each: 0.4085 × 10 / d² is 6.0 ft/s in 3/4 in (0.824 in bore), 3.7 in 1 in (1.049 in).
+    expect(sizesOf(sideBySide("20 gpm"))).toEqual(["1 in", "1/2 in", "1 in"]);
+    // Too fast in the widest there is: the widest.
+    const widest = familySizes("PE SIDR 15").at(-1)?.nominal;
+    const [first, , second] = sizesOf(sideBySide("5000 gpm"));
+    expect([first, second]).toEqual([widest, widest]);
+  });
+
   test("more than the widest can serve: step by step, as wide as it mends anything", () => {
     const found = yard(cabin({ "outlets[0].pressure": "29 psi" }));
     expect(found.stage.choice).toBe("step by step");
