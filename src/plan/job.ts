@@ -91,7 +91,7 @@ export interface JobWell {
   readonly highestStaticLevel?: Length;
   /** Flow the well gives for as long as it is asked. 1e-6 to 1 m³/s. */
   readonly yield: VolumeFlow;
-  /** The pumping test: one pair, or the steps of a step test. Steps at one flow are averaged. 1 to 20. */
+  /** The pumping test: one pair, or the steps of a step test. Steps at one flow are averaged. 1 to 500. */
   readonly test: readonly JobTestStep[];
 }
 
@@ -125,7 +125,7 @@ export interface JobFitting {
 export interface JobPump {
   /** Depth of the intake; worked out where left out. */
   readonly setting?: Length;
-  /** Pumps to choose from; with one, it is checked. Up to 100. */
+  /** Pumps to choose from; with one, it is checked. Up to 500. */
   readonly candidates?: readonly JobPumpCandidate[];
 }
 
@@ -305,9 +305,9 @@ export interface JobPipeChoice {
 
 /** From source to motor. */
 export interface JobPower {
-  /** What feeds it, now or later; each is checked. 1 to 5. */
+  /** What feeds it, now or later; each is checked. 1 to 500. */
   readonly sources: readonly JobSource[];
-  /** Cable from the source to the motor, in order. 1 to 10. */
+  /** Cable from the source to the motor, in order. 1 to 500. */
   readonly circuit: readonly JobCable[];
   /** Rating of the breaker or fuse that feeds the pump. */
   readonly breaker?: Current;
