@@ -423,6 +423,7 @@ function grouped(text: string): string {
   if (text.includes("e")) return text;
   const [whole = "", tail] = text.replace("-", "").split(".");
   const negative = text.startsWith("-") && /[1-9]/.test(text);
-  const commas = whole.replace(/\B(?=(\d{3})+$)/g, ",");
+  const first = ((whole.length - 1) % 3) + 1;
+  const commas = whole.slice(0, first) + whole.slice(first).replace(/\d{3}/g, ",$&");
   return (negative ? "−" : "") + commas + (tail === undefined ? "" : `.${tail}`);
 }
