@@ -129,8 +129,8 @@ ${judged.length === 0 ? "" : table(["file", "living mutants", "judged", "why"], 
 
 ## The long run
 
-\`npm run test:nightly\`: the tests with another seed for the laws, and many more job documents spoiled by chance, half of
-them changed in a few places, half with bytes lost or made up. Each must be refused with a reason or planned into finite numbers.
+\`npm run test:nightly\`: the tests with another seed for the laws, and many more job documents spoiled by chance: so
+many changed in a few places, and as many with bytes lost or made up. Each must be refused with a reason or planned into finite numbers.
 
 ${table(Object.keys(nightly), [Object.values(nightly).map(String)])}
 `;
