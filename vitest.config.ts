@@ -17,8 +17,8 @@ export default defineConfig({
       provider: "v8",
       include: ["src/**/*.ts"],
       reporter: ["text-summary", "lcovonly"],
-      // A floor, a little under what was measured: what the tests notice is told by the mutants, not by this.
-      thresholds: { statements: 90, branches: 90, functions: 90, lines: 90 },
+      // A floor, a little under what was measured (99.8, 99.0, 99.9, 99.9): what tests notice the mutants tell, not this.
+      thresholds: { statements: 99.5, branches: 98.5, functions: 99.5, lines: 99.5 },
     },
     projects: [
       {
