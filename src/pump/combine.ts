@@ -130,7 +130,8 @@ export function curvesInParallel(curves: readonly PumpCurve[]): PumpCurve {
   requireList("curves", curves, 1, MOST_PUMPS);
   for (let i = 0; i < curves.length; i++) requireFalling(curves[i] as PumpCurve, `curves[${i}]`);
   const [first, ...others] = curves as readonly [PumpCurve, ...PumpCurve[]];
-  if (others.every((other) => linesOf(other) === linesOf(first))) {
+  const lines = linesOf(first);
+  if (others.every((other) => linesOf(other) === lines)) {
     return scaleCurve(first, { flow: curves.length, power: curves.length });
   }
   const lowest = Math.max(...curves.map(({ head }) => head.y.at(-1) as number));

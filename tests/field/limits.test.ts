@@ -26,22 +26,13 @@ import {
   windingTest,
 } from "risingmain/field";
 import { describe, expect, test } from "vitest";
-import { changed } from "../changed.ts";
+import { changed, from, type Limit } from "../changed.ts";
 import { refused } from "../refused.ts";
 import { makeCase } from "./diagnosis-cases.ts";
-
-/** A field, values accepted at its limits, values refused just beyond. */
-type Limit = readonly [path: string, accepted: readonly unknown[], refused: readonly unknown[]];
 
 /** A field test, an input it takes, and its limits. */
 type Limited = readonly [name: string, run: (input: never) => unknown, good: () => object, limits: readonly Limit[]];
 
-/** Limits of a number: it and a little over or under. */
-const from = (path: string, low: number, high: number): Limit => [
-  path,
-  [low, high],
-  [low - (Math.abs(low) || 1) * 1e-3, high + Math.abs(high) * 1e-3],
-];
 const density = 1000;
 const gauge = { pressure: 3e5, gaugeElevation: 1, density };
 const tank = { volume: 0.3, precharge: 2.6e5, atmosphere: 101_325 };

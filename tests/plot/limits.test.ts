@@ -12,11 +12,9 @@ import {
 } from "risingmain/plot";
 import { pumpCurve } from "risingmain/pump";
 import { describe, expect, test } from "vitest";
-import { changed } from "../changed.ts";
+import { changed, from, type Limit } from "../changed.ts";
 import { refused } from "../refused.ts";
 
-/** A field, values accepted at its limits, values refused just beyond. */
-type Limit = readonly [path: string, accepted: readonly unknown[], refused: readonly unknown[]];
 type Limited = readonly [
   name: string,
   draw: (input: never, options?: ChartOptions) => unknown,
@@ -24,11 +22,6 @@ type Limited = readonly [
   limits: readonly Limit[],
 ];
 
-const from = (path: string, low: number, high: number): Limit => [
-  path,
-  [low, high],
-  [low - (Math.abs(low) || 1) * 1e-3, high + Math.abs(high) * 1e-3],
-];
 const name = (path: string): Limit => [path, ["a", "a".repeat(200)], ["", "a".repeat(201), 5, undefined]];
 const times = <T>(count: number, make: (i: number) => T): readonly T[] =>
   Array.from({ length: count }, (_, i) => make(i));

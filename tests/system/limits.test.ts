@@ -2,12 +2,9 @@
 import type { PumpCurve } from "risingmain/pump";
 import { pipeMainLoss, type SimulationInput, simulate } from "risingmain/system";
 import { describe, expect, test } from "vitest";
-import { changed } from "../changed.ts";
+import { changed, type Limit } from "../changed.ts";
 import { refused } from "../refused.ts";
 import { curveOf, plainJob, SHAPE } from "./jobs.ts";
-
-/** A field, values accepted at its limits, values refused just beyond. */
-type Limit = readonly [path: string, accepted: readonly unknown[], refused: readonly unknown[]];
 
 const onSpeed = {
   kind: "variable speed",
